@@ -1,0 +1,216 @@
+import { z } from 'zod'
+
+/**
+ * The plan file, version 1: shapes and ranges of single values. SI units throughout: m, kg, N, N/m, Pa (gauge), m³, s.
+ * What one value says about another (showing against stroke, and so on) is in sense.ts.
+ * Ranges are wide: they keep out what no car has and what arithmetic cannot carry, not what is unusual.
+ */
+
+const number = (least: number, most: number) => z.number().min(least).max(most)
+const id = z
+  .string()
+  .min(1)
+  .max(64)
+  .regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/, 'letters, digits, - and _')
+const name = z.string().max(200)
+
+/** A length that must be there, m. */
+const size = number(1e-5, 20)
+/** A place or a signed distance, m. */
+const place = number(-20, 20)
+const mass = number(0, 50_000)
+const force = number(0, 1e8)
+/** Gauge pressure, Pa. */
+const pressure = number(0, 2e8)
+const volume = number(1e-9, 1)
+const rate = number(1, 1e9)
+
+const pointSchema = z.tuple([place, place, place])
+
+const curveSchema = z.array(z.strictObject({ velocity: number(0, 100), force })).max(200)
+
+const linkageSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('ratio'), shock: number(1e-3, 20), stop: number(1e-3, 20) }),
+  z.strictObject({
+    kind: z.literal('table'),
+    rows: z
+      .array(z.strictObject({ wheel: place, shock: place, stop: place }))
+      .min(3)
+      .max(500),
+  }),
+  z.strictObject({
+    kind: z.literal('arm'),
+    pivot: z.tuple([pointSchema, pointSchema]),
+    wheel: pointSchema,
+    shockLower: pointSchema,
+    shockUpper: pointSchema,
+    stopPad: pointSchema,
+    stopAxis: pointSchema,
+  }),
+  z.strictObject({
+    kind: z.literal('axle'),
+    shockLower: pointSchema,
+    shockUpper: pointSchema,
+    stopPad: pointSchema,
+    stopAxis: pointSchema,
+  }),
+])
+
+const shockSchema = z.strictObject({
+  stroke: size,
+  showing: number(0, 20),
+  shaftDiameter: number(1e-4, 1),
+  gas: z.strictObject({ charge: pressure, volume }).nullable(),
+  compression: curveSchema,
+  rebound: curveSchema,
+})
+
+const springsSchema = z.strictObject({
+  springs: z
+    .array(z.strictObject({ name, rate, freeLength: size, solidLength: size }))
+    .min(1)
+    .max(3),
+  preload: place,
+  crossover: z.strictObject({ gap: number(0, 20) }).nullable(),
+})
+
+const hydraulicSchema = z.strictObject({
+  kind: z.literal('hydraulic'),
+  stroke: size,
+  gap: place,
+  shaftDiameter: number(1e-4, 1),
+  charge: pressure,
+  gasVolume: volume,
+  compression: curveSchema.optional(),
+  rebound: curveSchema.optional(),
+  body: z.strictObject({ bore: number(1e-4, 2), ratedPressure: number(1, 2e9).optional() }).optional(),
+  spacer: z.strictObject({ length: size, outerDiameter: number(1e-4, 1), wall: number(1e-5, 0.5) }).optional(),
+})
+
+const elastomerSchema = z.strictObject({
+  kind: z.literal('elastomer'),
+  gap: place,
+  curve: z
+    .array(z.strictObject({ deflection: number(0, 20), force }))
+    .min(2)
+    .max(200),
+})
+
+const cornerSchema = z.strictObject({
+  cornerMass: number(0.1, 50_000),
+  unsprungMass: mass,
+  linkage: linkageSchema,
+  shock: shockSchema,
+  springs: springsSchema,
+  stop: z.discriminatedUnion('kind', [hydraulicSchema, elastomerSchema]).nullable(),
+  tire: z.strictObject({ radius: number(1e-3, 5), rate, damping: number(0, 1e7) }),
+  clearance: z.strictObject({ bump: number(0, 20).nullable(), droop: number(0, 20).nullable() }),
+})
+
+/** Values taken on trust until somebody measures them: paths inside the object that holds the list, such as `corner.unsprungMass`. */
+const assumed = z.array(z.string().min(1).max(200)).max(200).optional()
+
+const axleSchema = z.strictObject({
+  id: z.enum(['front', 'rear']),
+  suspension: z.enum(['independent', 'solid']),
+  track: size,
+  antiRollRate: number(0, 1e8),
+  shockSpacing: size.optional(),
+  stopSpacing: size.optional(),
+  corner: cornerSchema,
+  assumed,
+})
+
+const setupSchema = z.strictObject({ id, name, axles: z.array(axleSchema).min(1).max(2) })
+
+const loadSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    id,
+    name,
+    kind: z.literal('payload'),
+    masses: z.strictObject({ front: number(-50_000, 50_000).optional(), rear: number(-50_000, 50_000).optional() }),
+  }),
+  z.strictObject({ id, name, kind: z.literal('cornering'), lateral: number(-100, 100) }),
+  z.strictObject({ id, name, kind: z.literal('braking'), deceleration: number(-100, 100) }),
+  z.strictObject({ id, name, kind: z.literal('terrain'), amplitude: number(0, 20) }),
+])
+
+const terrainSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    id,
+    name,
+    kind: z.literal('whoops'),
+    spacing: number(0.01, 1000),
+    height: number(0, 20),
+    speed: number(0.01, 200),
+    count: z.int().min(1).max(1000),
+  }),
+  z.strictObject({ id, name, kind: z.literal('landing'), drop: number(0, 100) }),
+  z.strictObject({
+    id,
+    name,
+    kind: z.literal('rough'),
+    isoClass: z.enum(['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H']),
+    speed: number(0.01, 200),
+    duration: number(0.1, 3600),
+    seed: z.int().min(0).max(0xffff_ffff),
+  }),
+  z.strictObject({
+    id,
+    name,
+    kind: z.literal('ledge'),
+    height: number(0, 20),
+    length: number(0.001, 1000),
+    speed: number(0.01, 200),
+  }),
+])
+
+const targetsSchema = z.strictObject({
+  coiloverShare: number(0, 1).optional(),
+  coiloverTravel: number(0, 20).optional(),
+  landingDrop: number(0, 100).optional(),
+  shockLeft: number(0, 20).optional(),
+  stopPressure: number(0, 2e9).optional(),
+})
+
+export const planSchema = z.strictObject({
+  format: z.literal('stopgap-plan'),
+  version: z.literal(1),
+  title: name,
+  notes: z.string().max(100_000),
+  units: z.enum(['inch', 'metric']),
+  vehicle: z.strictObject({
+    name,
+    wheelbase: size,
+    cgHeight: number(0, 20),
+    rollAxisHeight: place,
+    assumed,
+  }),
+  setups: z.array(setupSchema).min(1).max(50),
+  loads: z.array(loadSchema).max(100),
+  terrains: z.array(terrainSchema).max(100),
+  targets: targetsSchema.optional(),
+})
+
+export type Plan = z.infer<typeof planSchema>
+export type Vehicle = Plan['vehicle']
+export type Setup = Plan['setups'][number]
+export type Axle = Setup['axles'][number]
+export type AxleId = Axle['id']
+export type Corner = Axle['corner']
+export type Linkage = Corner['linkage']
+export type ArmLinkage = Extract<Linkage, { kind: 'arm' }>
+export type AxleLinkage = Extract<Linkage, { kind: 'axle' }>
+export type TableLinkage = Extract<Linkage, { kind: 'table' }>
+export type RatioLinkage = Extract<Linkage, { kind: 'ratio' }>
+export type Point = z.infer<typeof pointSchema>
+export type Shock = Corner['shock']
+export type Springs = Corner['springs']
+export type Stop = NonNullable<Corner['stop']>
+export type HydraulicStop = Extract<Stop, { kind: 'hydraulic' }>
+export type ElastomerStop = Extract<Stop, { kind: 'elastomer' }>
+export type Curve = Shock['compression']
+export type Load = Plan['loads'][number]
+export type Terrain = Plan['terrains'][number]
+export type Targets = NonNullable<Plan['targets']>
+export type UnitSystem = Plan['units']
