@@ -1,0 +1,177 @@
+import { z } from 'zod'
+
+/**
+ * Everything the window may ask of the machine, and everything the machine may tell the window: one table each.
+ * Types, checks at both ends and the wiring of every host derive from these tables.
+ * The window holds opaque tokens and names; paths stay on the other side. Shapes are strict, so a path cannot ride along.
+ */
+
+/** Longest plan text, in characters and in bytes. */
+export const longestPlan = 20 * 1024 * 1024
+
+/** Stands for a file, a folder or a kept copy during one run. */
+const token = z.string().regex(/^[A-Za-z0-9_-]{22}$/, 'a token given by the host')
+/** Names a document's kept copy. The window makes one (crypto.randomUUID()) for a plan it starts itself. */
+const key = z.string().regex(/^[A-Za-z0-9-]{8,64}$/, '8 to 64 letters, digits and -')
+const name = z.string().min(1).max(255)
+const text = z.string().max(longestPlan)
+/** The undo history in the window's own form; nobody else reads it. */
+const history = z.string().max(2 * longestPlan)
+const when = z.iso.datetime()
+/** A sentence to show as it stands. */
+const sentence = z.string().min(1).max(4000)
+/** Digest of the file's content when the window last read or saved it: tells whether somebody else changed it since. */
+const basis = z
+  .string()
+  .regex(/^[0-9a-f]{64}$/, 'the basis given with the document')
+  .nullable()
+
+const settings = z.strictObject({
+  theme: z.enum(['system', 'light', 'dark']),
+})
+
+const documentSchema = z.strictObject({
+  key,
+  /** null: not in a file yet, or its file cannot be written; Save asks where. */
+  token: token.nullable(),
+  /** File name without its ending, or the plan's title. */
+  name,
+  /** What to show: the file, or the kept copy when that has changes the file has not. */
+  text,
+  basis,
+  /** What the file holds now; null when there is none. */
+  savedText: text.nullable(),
+  savedAt: when.nullable(),
+  history: history.optional(),
+  /** The text is a kept copy with changes that were never saved. */
+  recovered: z.boolean(),
+})
+
+const opened = z.strictObject({
+  kind: z.literal('document'),
+  document: documentSchema,
+  /** Something to tell: a kept copy was set aside, the file has gone. */
+  report: sentence.optional(),
+})
+/** `rescue` opens the last good copy of the same plan, where there is one. */
+const failedToOpen = z.strictObject({ kind: z.literal('failed'), reason: sentence, rescue: token.optional() })
+const openedOrFailed = z.discriminatedUnion('kind', [opened, failedToOpen])
+
+const failed = z.strictObject({ kind: z.literal('failed'), reason: sentence })
+const cancelled = z.strictObject({ kind: z.literal('cancelled') })
+/** This host has no file dialog: show the window's own, fed by `folder`, then `openFile` or `saveIn`. */
+const choose = z.strictObject({ kind: z.literal('choose') })
+/** From here on the document goes by these. */
+const saved = z.strictObject({ kind: z.literal('saved'), key, token, name, basis, savedAt: when })
+
+const recents = z.array(
+  z.strictObject({
+    token,
+    name,
+    /** Name of the folder it is in; null for a plan that is not in a file yet. */
+    folder: z.string().max(255).nullable(),
+    /** There is a kept copy with changes the file has not. */
+    unsaved: z.boolean(),
+    /** When it was last opened or changed here. */
+    at: when,
+  }),
+)
+
+const nothing = z.strictObject({})
+
+export const messages = {
+  /** What to show first: the file named at the start, else the last plan, else a demo. */
+  start: {
+    request: nothing,
+    reply: z.strictObject({
+      document: documentSchema,
+      recents,
+      demos: z.array(z.strictObject({ token, name })),
+      settings,
+      about: z.strictObject({ version: z.string(), host: z.enum(['electron', 'browser']) }),
+      /** What could not be done on the way here. */
+      report: sentence.optional(),
+    }),
+  },
+  /** Ask the person for a file. */
+  open: { request: nothing, reply: z.discriminatedUnion('kind', [opened, failedToOpen, cancelled, choose]) },
+  /** Open a recent plan, a demo, an entry of `folder`, a rescue. */
+  openFile: { request: z.strictObject({ token }), reply: openedOrFailed },
+  recents: { request: nothing, reply: z.strictObject({ recents }) },
+  /** Folders and plans in a folder; null: where the person was last. */
+  folder: {
+    request: z.strictObject({ token: token.nullable() }),
+    reply: z.discriminatedUnion('kind', [
+      z.strictObject({
+        kind: z.literal('folder'),
+        token,
+        name,
+        /** null at the top of a place. */
+        parent: token.nullable(),
+        entries: z.array(z.strictObject({ token, name, kind: z.enum(['folder', 'plan']), modified: when })),
+        /** How many more there are than are listed. */
+        unlisted: z.int().min(0),
+        /** Home, drives and sticks, always offered beside the list. */
+        places: z.array(z.strictObject({ token, name })),
+      }),
+      failed,
+    ]),
+  },
+  /** Save into the document's own file. `replace` overwrites what somebody else wrote there meanwhile. */
+  save: {
+    request: z.strictObject({ key, token, text, basis, replace: z.boolean() }),
+    reply: z.discriminatedUnion('kind', [
+      saved,
+      z.strictObject({ kind: z.literal('changed'), savedAt: when, savedText: text }),
+      failed,
+    ]),
+  },
+  saveAs: {
+    request: z.strictObject({ key, name, text }),
+    reply: z.discriminatedUnion('kind', [saved, cancelled, choose, failed]),
+  },
+  saveIn: {
+    request: z.strictObject({ key, folder: token, name, text, replace: z.boolean() }),
+    reply: z.discriminatedUnion('kind', [saved, z.strictObject({ kind: z.literal('exists'), name }), failed]),
+  },
+  /** Keep the document as it is now in the application's own folder. Sent after every change; the last one counts. */
+  keep: {
+    request: z.strictObject({ key, token: token.nullable(), name, text, basis, history: history.optional() }),
+    reply: z.discriminatedUnion('kind', [z.strictObject({ kind: z.literal('kept') }), failed]),
+  },
+  /** Drop a kept copy the person does not want. */
+  forget: { request: z.strictObject({ key }), reply: nothing },
+  /** Change some settings; the reply has them all. */
+  settings: {
+    request: settings.partial().extend({
+      /** Size of the window, for the next start. Electron looks itself. */
+      window: z.strictObject({ width: z.int().min(1).max(20_000), height: z.int().min(1).max(20_000) }).optional(),
+    }),
+    reply: settings,
+  },
+} satisfies Record<string, { request: z.ZodType; reply: z.ZodType }>
+
+/** What the host says unasked. */
+export const events = {
+  /** A file was opened from outside: a double click, a second start. */
+  opened: openedOrFailed,
+  /** Chosen in the native menu. */
+  menu: z.strictObject({ command: z.enum(['new', 'open', 'save', 'saveAs', 'print', 'undo', 'redo']) }),
+  /** Settings changed outside the page. */
+  settings,
+} satisfies Record<string, z.ZodType>
+
+export type MessageName = keyof typeof messages
+export type Request<N extends MessageName> = z.infer<(typeof messages)[N]['request']>
+export type Reply<N extends MessageName> = z.infer<(typeof messages)[N]['reply']>
+export type Call = <N extends MessageName>(name: N, request: Request<N>) => Promise<Reply<N>>
+
+export type EventName = keyof typeof events
+export type EventPayload<N extends EventName> = z.infer<(typeof events)[N]>
+export type Tell = <N extends EventName>(name: N, payload: EventPayload<N>) => void
+
+export type OpenDocument = z.infer<typeof documentSchema>
+export type Opened = z.infer<typeof openedOrFailed>
+export type Settings = z.infer<typeof settings>
+export type Recents = z.infer<typeof recents>
+export type MenuCommand = EventPayload<'menu'>['command']

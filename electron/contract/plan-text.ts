@@ -1,0 +1,23 @@
+import { readPlan } from '../../core/plan/parse.ts'
+import { longestPlan } from './contract.ts'
+
+/** Ending of a plan's file name. */
+export const planEnding = '.stopgap'
+
+/** The name people see: without folder and ending. */
+export const planName = (fileName: string): string =>
+  fileName.toLowerCase().endsWith(planEnding) ? fileName.slice(0, -planEnding.length) : fileName
+
+export const tooLong = `it is larger than ${longestPlan / 1024 / 1024} MB, which no plan is`
+export const notText = 'it is not text (UTF-8), so it is damaged or something else'
+
+/** Why this text cannot be opened or saved as a plan, to follow “… could not be opened: ”; null when it can. */
+export function whyNotPlan(text: string): string | null {
+  const read = readPlan(text)
+  if (read.ok) return null
+  const [first, ...others] = read.problems
+  if (first === undefined) return 'it is not a plan'
+  const where = first.path === '' ? '' : `at ${first.path} `
+  const more = others.length === 0 ? '' : ` (and ${others.length} more)`
+  return `${where}there is ${first.found}, and ${first.wanted} would be right${more}`
+}
