@@ -1,0 +1,53 @@
+import { rm } from 'node:fs/promises'
+import path from 'node:path'
+import react from '@vitejs/plugin-react'
+import { build, type InlineConfig } from 'vite'
+
+/**
+ * Everything that is shipped, into dist/: the window, the preload script, and the three programs that run in Node.
+ * Packages are bundled in, so that dist/ runs without node_modules; only Electron itself and Node's own modules stay outside.
+ */
+
+const root = path.join(import.meta.dirname, '..')
+const dist = path.join(root, 'dist')
+
+const quiet = { configFile: false, logLevel: 'warn' } satisfies InlineConfig
+
+const rendererConfig: InlineConfig = {
+  ...quiet,
+  root: path.join(root, 'renderer'),
+  base: './',
+  plugins: [react()],
+  worker: { format: 'es' },
+  build: { outDir: path.join(dist, 'renderer'), emptyOutDir: false, chunkSizeWarningLimit: 2000 },
+}
+
+const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', extension: string): InlineConfig => ({
+  ...quiet,
+  root,
+  ssr: { noExternal: true, external: ['electron'] },
+  build: {
+    ssr: true,
+    outDir: dist,
+    emptyOutDir: false,
+    target: 'node20',
+    rolldownOptions: {
+      input: entries,
+      output: { format, entryFileNames: `[name].${extension}`, chunkFileNames: `shared-[hash].${extension}` },
+    },
+  },
+})
+
+await rm(dist, { recursive: true, force: true })
+await Promise.all([
+  build(rendererConfig),
+  build(
+    nodeConfig(
+      { main: 'electron/main/main.ts', start: 'electron/start/main.ts', cli: 'electron/cli/main.ts' },
+      'es',
+      'js',
+    ),
+  ),
+  // A sandboxed preload script cannot be an ES module.
+  build(nodeConfig({ preload: 'electron/preload/preload.ts' }, 'cjs', 'cjs')),
+])

@@ -1,0 +1,22 @@
+import { defineConfig } from '@playwright/test'
+import { browser } from './browser.ts'
+
+/** Whole-window tests end in .spec.ts. They run the built program: `npm run e2e` builds first. */
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.spec.ts',
+  globalSetup: './before-all.ts',
+  outputDir: '../../test-results',
+  forbidOnly: process.env.CI !== undefined,
+  fullyParallel: true,
+  workers: 2,
+  timeout: 30_000,
+  reporter: 'list',
+  use: {
+    browserName: 'chromium',
+    launchOptions: { ...browser },
+    viewport: { width: 1440, height: 900 },
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+  },
+})

@@ -1,0 +1,14 @@
+import path from 'node:path'
+import { defineConfig } from 'vitest/config'
+
+/** Unit tests end in .test.ts or .test.tsx; a test that needs a page says `// @vitest-environment happy-dom` in its first line. */
+export default defineConfig({
+  root: path.join(import.meta.dirname, '..'),
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    // Without this, importing 'electron' in plain Node would start a download.
+    env: { ELECTRON_OVERRIDE_DIST_PATH: '/nonexistent' },
+    restoreMocks: true,
+    expect: { requireAssertions: true },
+  },
+})
