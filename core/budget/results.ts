@@ -62,7 +62,8 @@ export interface Finding {
   readonly where: 'drawing' | 'budget' | 'shock' | 'main' | 'stop' | 'forces'
 }
 
-export interface AxleBudget {
+/** The budget of one axle, findings aside. */
+export interface AxleFigures {
   readonly id: 'front' | 'rear'
   readonly travel: {
     readonly bump: number
@@ -77,11 +78,18 @@ export interface AxleBudget {
   readonly engagement: Engagement | null
   readonly zones: readonly Zone[]
   readonly crossover: number | null
-  readonly mainSpring: { readonly leftAtRide: number; readonly leftAtEngagement: number | null; readonly leftAtBump: number }
+  readonly mainSpring: {
+    readonly leftAtRide: number
+    readonly leftAtEngagement: number | null
+    readonly leftAtBump: number
+  }
   readonly shockLeftAtBump: number
   readonly static: StaticPosition
   readonly ride: Ride
   readonly bump: { readonly forceSlow: number; readonly forceFast: number; readonly stopForceFast: number }
+}
+
+export interface AxleBudget extends AxleFigures {
   readonly findings: readonly Finding[]
 }
 

@@ -1,8 +1,8 @@
-import type { Corner } from '../plan/schema.ts'
+import type { GasLaw } from '../forces/gas.ts'
 import type { LinkageModel } from '../linkage/linkage-model.ts'
+import type { Corner } from '../plan/schema.ts'
 
-/** How the gas is taken: slowly (isothermal, n = 1) or fast (adiabatic, n = 1.4). Both are bounds. */
-export type GasLaw = 'slow' | 'fast'
+export type { GasLaw }
 
 /** Forces at the wheel, N, positive pushing the wheel down. */
 export interface WheelForces {
@@ -53,5 +53,7 @@ export interface CornerModel {
   forces(wheel: number, law: GasLaw, side?: 'below' | 'above'): WheelForces
   /** Force along the stop itself, N. */
   stopForce(wheel: number, law: GasLaw): number
+  /** Slope of the total force, N/m, motion ratio's own slope included; at a kink the mean of both sides unless one is asked for. */
+  wheelRate(wheel: number, law: GasLaw, side?: 'below' | 'above'): number
   parts(wheel: number): PartPositions
 }

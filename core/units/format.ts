@@ -24,7 +24,8 @@ function grouped(magnitude: number, digits: number): string {
 function inchText(inches: number): { text: string; negative: boolean } {
   const { negative, whole, numerator, denominator } = nearestFraction(inches)
   const fraction = numerator === 0 ? '' : `${numerator}/${denominator}`
-  const text = whole === 0 && fraction !== '' ? fraction : `${grouped(whole, 0)}${fraction === '' ? '' : ` ${fraction}`}`
+  const text =
+    whole === 0 && fraction !== '' ? fraction : `${grouped(whole, 0)}${fraction === '' ? '' : ` ${fraction}`}`
   return { text, negative }
 }
 

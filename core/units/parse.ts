@@ -32,7 +32,12 @@ export function parseMeasure(text: string, quantity: Quantity, system: System): 
   const magnitude = digitsOf(whole ?? plain ?? '0') + Number(over ?? aloneOver ?? 0) / divisor
   const given = label.trim().toLowerCase().replace(/\s+/g, ' ').replace(/\.$/, '')
   const accepted: Readonly<Record<string, number>> = QUANTITIES[quantity].accepted
-  const size = given === '' || given === unit.label.toLowerCase() ? unit.size : Object.hasOwn(accepted, given) ? accepted[given] : undefined
+  const size =
+    given === '' || given === unit.label.toLowerCase()
+      ? unit.size
+      : Object.hasOwn(accepted, given)
+        ? accepted[given]
+        : undefined
   if (size === undefined) return refused(`“${label.trim()}” is not a unit of this. Enter ${likely}.`)
   const value = (sign === '' || sign === '+' ? magnitude : -magnitude) * size
   if (!Number.isFinite(value)) return refused(`Too large. Enter ${likely}.`)

@@ -50,7 +50,16 @@ export const QUANTITIES = {
   volume: {
     inch: unit('cu in', INCH ** 3, 2, 0.1),
     metric: unit('cm³', 1e-6, 1, 1),
-    accepted: { 'cu in': INCH ** 3, 'in³': INCH ** 3, in3: INCH ** 3, 'cm³': 1e-6, cm3: 1e-6, cc: 1e-6, ml: 1e-6, l: 1e-3 },
+    accepted: {
+      'cu in': INCH ** 3,
+      'in³': INCH ** 3,
+      in3: INCH ** 3,
+      'cm³': 1e-6,
+      cm3: 1e-6,
+      cc: 1e-6,
+      ml: 1e-6,
+      l: 1e-3,
+    },
   },
   speed: {
     inch: unit('mph', MILE_PER_HOUR, 1, 1),
@@ -77,12 +86,20 @@ export const QUANTITIES = {
       'n·m/rad': 1,
     },
   },
-  acceleration: { inch: unit('g', GRAVITY, 2, 0.05), metric: unit('g', GRAVITY, 2, 0.05), accepted: { g: GRAVITY, 'm/s²': 1, 'm/s2': 1 } },
-  angle: { inch: unit('deg', degree, 1, 0.5), metric: unit('deg', degree, 1, 0.5), accepted: { deg: degree, '°': degree, rad: 1 } },
+  acceleration: {
+    inch: unit('g', GRAVITY, 2, 0.05),
+    metric: unit('g', GRAVITY, 2, 0.05),
+    accepted: { g: GRAVITY, 'm/s²': 1, 'm/s2': 1 },
+  },
+  angle: {
+    inch: unit('deg', degree, 1, 0.5),
+    metric: unit('deg', degree, 1, 0.5),
+    accepted: { deg: degree, '°': degree, rad: 1 },
+  },
   energy: {
     inch: unit('ft·lb', FOOT * POUND_FORCE, 0, 1),
     metric: unit('J', 1, 0, 1),
-    accepted: { 'ft·lb': FOOT * POUND_FORCE, 'ft lb': FOOT * POUND_FORCE, j: 1 },
+    accepted: { ft·lb: FOOT * POUND_FORCE, 'ft lb': FOOT * POUND_FORCE, j: 1 },
   },
   ratio: { inch: unit('', 1, 3, 0.01), metric: unit('', 1, 3, 0.01), accepted: {} },
   share: { inch: unit('%', 0.01, 0, 1), metric: unit('%', 0.01, 0, 1), accepted: { '%': 0.01 } },
@@ -96,7 +113,9 @@ export type Quantity = keyof typeof QUANTITIES
 export const unitOf = (quantity: Quantity, system: System): Unit => QUANTITIES[quantity][system]
 
 /** A value in SI as a number of the unit people read. */
-export const toUnit = (value: number, quantity: Quantity, system: System): number => value / unitOf(quantity, system).size
+export const toUnit = (value: number, quantity: Quantity, system: System): number =>
+  value / unitOf(quantity, system).size
 
 /** A number of the unit people read as a value in SI. */
-export const fromUnit = (shown: number, quantity: Quantity, system: System): number => shown * unitOf(quantity, system).size
+export const fromUnit = (shown: number, quantity: Quantity, system: System): number =>
+  shown * unitOf(quantity, system).size

@@ -1,0 +1,165 @@
+import { circleArea, type GasChamber, type GasLaw, gasForce } from '../forces/gas.ts'
+import { type SpringPack, springPack, springTravel } from '../forces/spring-pack.ts'
+import { type StopModel, stopModel } from '../forces/stop.ts'
+import { linkageModel } from '../linkage/linkage.ts'
+import type { LinkageModel } from '../linkage/linkage-model.ts'
+import { crossings, firstReaching } from '../numerics/roots.ts'
+import type { Corner } from '../plan/schema.ts'
+import type { CornerModel, PartPositions, WheelForces } from './corner-model.ts'
+import { bumpLimits, droopLimits, movement, nearest, REACH } from './limits.ts'
+
+/** Where pad and stop meet, searched outward from ride height; a stop pushed in further than the search reaches is taken to touch at its end. */
+function touch(corner: Corner, linkage: LinkageModel): number | null {
+  if (corner.stop === null) return null
+  const { gap } = corner.stop
+  if (gap >= 0) return firstReaching(movement(linkage, 'stop'), gap, 0, Math.min(REACH, linkage.highest))
+  const down = Math.max(-REACH, linkage.lowest)
+  return firstReaching(movement(linkage, 'stop', -1), -gap, 0, down) ?? down
+}
+
+/** Distance over which a motion ratio's own slope is taken, m: rounding and truncation both below 1e-9 of the ratio. */
+const RATIO_STEP = 1e-5
+
+/** Slope of a motion ratio on one side of a wheel position, 1/m, by the three-point one-sided difference (exact for the cubic pieces of a table). */
+function ratioSlope(linkage: LinkageModel, ratio: 'shockRatio' | 'stopRatio', wheel: number, side: 1 | -1): number {
+  const h = side * RATIO_STEP
+  const [r0, r1, r2] = [linkage.at(wheel)[ratio], linkage.at(wheel + h)[ratio], linkage.at(wheel + 2 * h)[ratio]]
+  return (4 * r1 - r2 - 3 * r0) / (2 * h)
+}
+
+class Assembled implements CornerModel {
+  readonly linkage: LinkageModel
+  readonly bump: CornerModel['bump']
+  readonly bumpLimitedBy: CornerModel['bumpLimitedBy']
+  readonly bumpLimits: CornerModel['bumpLimits']
+  readonly droop: CornerModel['droop']
+  readonly droopLimitedBy: CornerModel['droopLimitedBy']
+  readonly engagement: number | null
+  readonly crossover: number | null
+  readonly kinks: readonly number[]
+  private readonly pack: SpringPack
+  private readonly stop: StopModel | null
+  private readonly gas: GasChamber | null
+  /** Shaft in from full extension at ride height, m. */
+  private readonly shaftIn: number
+
+  constructor(readonly corner: Corner) {
+    const { shock, springs, stop } = corner
+    this.linkage = linkageModel(corner.linkage)
+    this.pack = springPack(springs)
+    this.stop = stop === null ? null : stopModel(stop)
+    this.gas = shock.gas === null ? null : { area: circleArea(shock.shaftDiameter), ...shock.gas }
+    this.shaftIn = shock.stroke - shock.showing
+    this.bumpLimits = bumpLimits(corner, this.linkage, this.pack, this.stop)
+    const up = nearest(this.bumpLimits) ?? { by: 'linkage end' as const, wheel: REACH }
+    const down = nearest(droopLimits(corner, this.linkage)) ?? { by: 'linkage end' as const, wheel: -REACH }
+    this.bump = up.wheel
+    this.bumpLimitedBy = up.by
+    this.droop = down.wheel === 0 ? 0 : down.wheel
+    this.droopLimitedBy = down.by
+    const meets = touch(corner, this.linkage)
+    this.engagement = meets === null || meets > this.bump ? null : meets
+    this.crossover = this.findCrossover()
+    this.kinks = this.findKinks()
+  }
+
+  private findCrossover(): number | null {
+    const { crossover } = this.pack
+    if (crossover === null) return null
+    const shaft = crossover - this.corner.springs.preload - this.shaftIn
+    return firstReaching(movement(this.linkage, 'shock'), shaft, this.droop, this.bump)
+  }
+
+  private findKinks(): number[] {
+    const { springs, stop } = this.corner
+    const between = (part: 'shock' | 'stop', travel: number) =>
+      crossings(movement(this.linkage, part), travel, this.droop, this.bump)
+    const all = [
+      ...this.pack.corners.flatMap(compression => between('shock', compression - springs.preload - this.shaftIn)),
+      ...(stop === null ? [] : [0, ...this.stop!.corners].flatMap(travel => between('stop', stop.gap + travel))),
+      ...(this.engagement === null ? [] : [this.engagement]),
+      ...this.linkage.knots,
+    ]
+    const inside = all.filter(wheel => wheel > this.droop && wheel < this.bump)
+    const { engagement } = this
+    // The touch is found twice, from ride height and from full droop: one place, not two a rounding apart.
+    const settled = inside.map(wheel =>
+      engagement !== null && Math.abs(wheel - engagement) < 1e-9 ? engagement : wheel,
+    )
+    return [...new Set(settled)].sort((a, b) => a - b)
+  }
+
+  /** Shaft in from full extension, m, kept to the stroke against rounding at the ends. */
+  private shaft(moved: number): number {
+    return Math.min(this.corner.shock.stroke, Math.max(0, this.shaftIn + moved))
+  }
+
+  private pushedIn(moved: number, wheel: number, side: 'below' | 'above'): number | null {
+    if (this.stop === null) return null
+    const travel = moved - this.corner.stop!.gap
+    const touching = wheel === this.engagement ? side === 'above' : travel > 0
+    return touching ? Math.min(this.stop.stroke, Math.max(0, travel)) : null
+  }
+
+  forces(wheel: number, law: GasLaw, side: 'below' | 'above' = 'above'): WheelForces {
+    const { shock, stop, shockRatio, stopRatio } = this.linkage.at(wheel)
+    const shaft = this.shaft(shock)
+    const springs = this.pack.force(this.corner.springs.preload + shaft) * shockRatio
+    const gas = this.gas === null ? 0 : gasForce(this.gas, shaft, law).value * shockRatio
+    const pushed = this.pushedIn(stop, wheel, side)
+    const stopForce = pushed === null ? 0 : this.stop!.force(pushed, law).value * stopRatio
+    return { springs, gas, stop: stopForce, total: springs + gas + stopForce }
+  }
+
+  stopForce(wheel: number, law: GasLaw): number {
+    const pushed = this.pushedIn(this.linkage.at(wheel).stop, wheel, 'above')
+    return pushed === null ? 0 : this.stop!.force(pushed, law).value
+  }
+
+  wheelRate(wheel: number, law: GasLaw, side?: 'below' | 'above'): number {
+    if (side === undefined) {
+      if (wheel <= this.droop) return this.wheelRate(wheel, law, 'above')
+      if (wheel >= this.bump) return this.wheelRate(wheel, law, 'below')
+      return (this.wheelRate(wheel, law, 'below') + this.wheelRate(wheel, law, 'above')) / 2
+    }
+    const direction = side === 'above' ? 1 : -1
+    const { shock, stop, shockRatio, stopRatio } = this.linkage.at(wheel)
+    const shaft = this.shaft(shock)
+    const compression = this.corner.springs.preload + shaft
+    const closing = direction * shockRatio >= 0 ? 'above' : 'below'
+    const gas = this.gas === null ? { value: 0, slope: 0 } : gasForce(this.gas, shaft, law)
+    const onShock = this.pack.force(compression) + gas.value
+    const shockPart =
+      (this.pack.rate(compression, closing) + gas.slope) * shockRatio ** 2 +
+      onShock * ratioSlope(this.linkage, 'shockRatio', wheel, direction)
+    const pushed = this.pushedIn(stop, wheel, side)
+    if (pushed === null) return shockPart
+    const pad = this.stop!.force(pushed, law)
+    return shockPart + pad.slope * stopRatio ** 2 + pad.value * ratioSlope(this.linkage, 'stopRatio', wheel, direction)
+  }
+
+  parts(wheel: number): PartPositions {
+    const { shock, stop } = this.linkage.at(wheel)
+    const shaft = this.shaft(shock)
+    const compressions = this.pack.each(this.corner.springs.preload + shaft)
+    const gap = this.corner.stop === null ? null : this.corner.stop.gap - stop
+    const pushed = gap === null ? null : Math.min(this.stop!.stroke, Math.max(0, -gap))
+    return {
+      shockCompression: shaft,
+      shockLeft: this.corner.shock.stroke - shaft,
+      springs: compressions.map((compression, i) => ({
+        compression,
+        left: Math.max(0, springTravel(this.corner.springs.springs[i]!) - compression),
+      })),
+      stopCompression: pushed,
+      stopLeft: pushed === null ? null : this.stop!.stroke - pushed,
+      stopGap: gap,
+    }
+  }
+}
+
+/**
+ * One corner put together from a plan's values: F(w) = (F_springs + F_gas)·MR_shock + F_stop·MR_stop, with its limits, the touch of the
+ * stop and every kink between. The corner must be one that parsePlan accepts. Wheel positions in m from ride height, forces in N.
+ */
+export const cornerModel = (corner: Corner): CornerModel => new Assembled(corner)

@@ -1,0 +1,37 @@
+import { pchip } from '../numerics/pchip.ts'
+import type { ValueAndSlope } from '../numerics/roots.ts'
+import type { Stop } from '../plan/schema.ts'
+import { circleArea, type GasChamber, type GasLaw, gasForce } from './gas.ts'
+
+/** A bump stop, as its force over how far it is pushed in. */
+export interface StopModel {
+  /** How far it can be pushed in, m. */
+  readonly stroke: number
+  /** Force along its axis, N, and its slope, N/m, pushed in by `travel` m (0 to `stroke`); before the touch it is not asked. */
+  force(travel: number, law: GasLaw): ValueAndSlope
+  /** Travels strictly inside the stroke where the slope breaks, rising. */
+  readonly corners: readonly number[]
+}
+
+const chamberOf = (stop: Extract<Stop, { kind: 'hydraulic' }>): GasChamber => ({
+  area: circleArea(stop.shaftDiameter),
+  charge: stop.charge,
+  volume: stop.gasVolume,
+})
+
+/**
+ * A hydraulic stop pushes back with area × charge at the first touch; an elastomer follows its measured rows, joined by a curve that
+ * never overshoots them, the same for both gas laws.
+ */
+export function stopModel(stop: Stop): StopModel {
+  if (stop.kind === 'hydraulic') {
+    const chamber = chamberOf(stop)
+    return { stroke: stop.stroke, force: (travel, law) => gasForce(chamber, travel, law), corners: [] }
+  }
+  const deflections = stop.curve.map(row => row.deflection)
+  const curve = pchip(
+    deflections,
+    stop.curve.map(row => row.force),
+  )
+  return { stroke: deflections.at(-1)!, force: travel => curve.at(travel), corners: deflections.slice(1, -1) }
+}

@@ -1,0 +1,97 @@
+import type { z } from 'zod'
+import { migrate } from './migrate.ts'
+import { type Problem, pathText, quoted } from './problem.ts'
+import { type Plan, planSchema } from './schema.ts'
+import { nonsense } from './sense.ts'
+
+export type Parsed =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+
+const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>(
+    (inner, key) =>
+      typeof inner === 'object' && inner !== null ? (inner as Record<PropertyKey, unknown>)[key] : undefined,
+    value,
+  )
+
+const listed = (values: readonly unknown[]): string => values.map(value => quoted(value)).join(' or ')
+
+const KINDS: Readonly<Record<string, string>> = {
+  array: 'a list',
+  tuple: 'a list',
+  object: 'a group of values',
+  int: 'a whole number',
+  string: 'a text',
+}
+
+/** A bound as people say it: of a number itself, of a list's entries, of a text's characters. */
+function bound(limit: number | bigint, origin: string, side: 'more' | 'less'): string {
+  const words = side === 'more' ? 'at least' : 'at most'
+  if (origin === 'array') return `${words} ${limit} in the list`
+  if (origin === 'string') return `${words} ${limit} characters`
+  return `${limit} or ${side}`
+}
+
+function wanted(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case 'invalid_type':
+      return KINDS[issue.expected] ?? `a ${issue.expected}`
+    case 'too_small':
+      return bound(issue.minimum, issue.origin, 'more')
+    case 'too_big':
+      return bound(issue.maximum, issue.origin, 'less')
+    case 'invalid_value':
+      return listed(issue.values)
+    case 'invalid_union':
+      return 'options' in issue && Array.isArray(issue.options) ? listed(issue.options) : issue.message
+    default:
+      return issue.message
+  }
+}
+
+function problemsOf(issue: z.core.$ZodIssue, value: unknown): Problem[] {
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.map(key => ({
+      path: pathText([...issue.path, key]),
+      found: 'an unknown key',
+      wanted: 'only the keys of the plan file',
+    }))
+  const found = at(value, issue.path)
+  return [
+    {
+      path: pathText(issue.path),
+      found: quoted(found),
+      wanted: wanted(issue),
+    },
+  ]
+}
+
+/** From anything to a plan, or to the list of what is wrong with it: shape and range first, then sense. Never throws. */
+export function parsePlan(value: unknown): Parsed {
+  const current = migrate(value)
+  if (!current.ok) return { ok: false, problems: [current.problem] }
+  const checked = planSchema.safeParse(current.plan)
+  if (!checked.success)
+    return { ok: false, problems: checked.error.issues.flatMap(issue => problemsOf(issue, current.plan)) }
+  const problems = nonsense(checked.data)
+  return problems.length === 0 ? { ok: true, plan: checked.data } : { ok: false, problems }
+}
+
+/** As `parsePlan`, from the text of a file. */
+export function readPlan(text: string): Parsed {
+  let value: unknown
+  try {
+    value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    return {
+      ok: false,
+      problems: [{ path: '', found: `text that is not JSON (${reason})`, wanted: 'a plan saved by Stopgap' }],
+    }
+  }
+  return parsePlan(value)
+}
+
+/** The text of a plan's file. `readPlan(formatPlan(plan))` gives the plan back. */
+export const formatPlan = (plan: Plan): string => `${JSON.stringify(plan, null, 2)}\n`

@@ -1,0 +1,241 @@
+import { bumpLimits, droopLimits, nearest, REACH } from '../corner/limits.ts'
+import { circleArea } from '../forces/gas.ts'
+import { springPack } from '../forces/spring-pack.ts'
+import { stopModel } from '../forces/stop.ts'
+import { wheelCircle } from '../linkage/arm.ts'
+import { linkageModel } from '../linkage/linkage.ts'
+import { cross, minus, size } from '../linkage/vector.ts'
+import { type Problem, pathText } from './problem.ts'
+import type { Axle, Corner, Curve, Linkage, Plan, Point, Shock, Springs, Stop } from './schema.ts'
+
+type Path = readonly PropertyKey[]
+type Report = (path: Path, found: string, wanted: string) => void
+
+/** Lengths as a problem names them: the file's own metres, short. */
+const metres = (value: number): string => `${Number(value.toPrecision(6))} m`
+
+/** Points closer than this are one point, m. */
+const APART = 1e-6
+
+function rises(path: Path, column: string, values: readonly number[], strictly: boolean, report: Report): void {
+  values.forEach((value, i) => {
+    const before = values[i - 1]
+    if (before !== undefined && (strictly ? value <= before : value < before))
+      report([...path, i, column], String(value), `${strictly ? 'more' : 'no less'} than the ${before} before it`)
+  })
+}
+
+function curve(path: Path, rows: Curve | undefined, report: Report): void {
+  if (rows === undefined || rows.length === 0) return
+  const first = rows[0]!
+  if (first.velocity !== 0) report([...path, 0, 'velocity'], String(first.velocity), '0: a damper curve starts at rest')
+  if (first.force !== 0) report([...path, 0, 'force'], String(first.force), '0: a damper at rest pushes nothing')
+  rises(
+    path,
+    'velocity',
+    rows.map(row => row.velocity),
+    true,
+    report,
+  )
+  rises(
+    path,
+    'force',
+    rows.map(row => row.force),
+    false,
+    report,
+  )
+}
+
+function apart(path: Path, a: Point, b: Point, what: string, report: Report): void {
+  if (size(minus(a, b)) < APART) report(path, `the same point as ${what}`, `a point apart from ${what}`)
+}
+
+function mounts(
+  path: Path,
+  { shockLower, shockUpper, stopAxis }: { shockLower: Point; shockUpper: Point; stopAxis: Point },
+  report: Report,
+): void {
+  apart([...path, 'shockUpper'], shockUpper, shockLower, 'shockLower', report)
+  if (size(stopAxis) < APART)
+    report([...path, 'stopAxis'], 'no direction', 'the direction the pad moves towards the stop')
+}
+
+function linkage(path: Path, given: Linkage, report: Report): void {
+  if (given.kind === 'axle') mounts(path, given, report)
+  if (given.kind === 'table') {
+    const rows = [...path, 'rows']
+    for (const column of ['wheel', 'shock', 'stop'] as const)
+      rises(
+        rows,
+        column,
+        given.rows.map(row => row[column]),
+        true,
+        report,
+      )
+    if (!given.rows.some(row => row.wheel === 0 && row.shock === 0 && row.stop === 0))
+      report(rows, 'no row of zeros', 'one row with wheel, shock and stop at 0: ride height')
+  }
+  if (given.kind === 'arm') {
+    const [first, second] = given.pivot
+    apart([...path, 'pivot', 1], second, first, 'the other pivot', report)
+    mounts(path, given, report)
+    const axis = minus(second, first)
+    if (size(axis) < APART) return
+    const fromAxis = size(cross(minus(given.wheel, first), axis)) / size(axis)
+    if (fromAxis < APART)
+      report([...path, 'wheel'], 'a point on the pivot axis', 'a point away from the line through the pivots')
+    else if (Math.abs(wheelCircle(given).lift) < 1e-3 * fromAxis)
+      report(
+        [...path, 'wheel'],
+        'a wheel that cannot rise about these pivots',
+        'a wheel point beside the pivot axis, not straight above or below it',
+      )
+  }
+}
+
+function shock(path: Path, given: Shock, report: Report): void {
+  const { stroke, showing, shaftDiameter, gas } = given
+  if (showing > stroke) report([...path, 'showing'], metres(showing), `no more than the stroke, ${metres(stroke)}`)
+  const displaced = circleArea(shaftDiameter) * stroke
+  if (gas !== null && gas.volume <= displaced)
+    report(
+      [...path, 'gas', 'volume'],
+      `${gas.volume} m³`,
+      `more than the shaft pushes aside over its stroke, ${displaced.toPrecision(4)} m³`,
+    )
+  curve([...path, 'compression'], given.compression, report)
+  curve([...path, 'rebound'], given.rebound, report)
+}
+
+function springs(path: Path, given: Springs, report: Report): void {
+  given.springs.forEach((spring, i) => {
+    if (spring.solidLength >= spring.freeLength)
+      report(
+        [...path, 'springs', i, 'solidLength'],
+        metres(spring.solidLength),
+        `less than the free length, ${metres(spring.freeLength)}`,
+      )
+  })
+  const travel = given.springs.reduce((sum, spring) => sum + spring.freeLength - spring.solidLength, 0)
+  if (given.preload > travel)
+    report([...path, 'preload'], metres(given.preload), `no more than the springs can give, ${metres(travel)}`)
+}
+
+function stop(path: Path, given: Stop, report: Report): void {
+  if (given.kind === 'elastomer') {
+    const rows = [...path, 'curve']
+    const first = given.curve[0]!
+    if (first.deflection !== 0)
+      report([...rows, 0, 'deflection'], String(first.deflection), '0: the first row is the touch')
+    rises(
+      rows,
+      'deflection',
+      given.curve.map(row => row.deflection),
+      true,
+      report,
+    )
+    rises(
+      rows,
+      'force',
+      given.curve.map(row => row.force),
+      false,
+      report,
+    )
+    const height = given.curve.at(-1)!.deflection
+    if (given.gap < -height)
+      report(
+        [...path, 'gap'],
+        metres(given.gap),
+        `no less than ${metres(-height)}: it cannot be pushed in further than its curve goes`,
+      )
+    return
+  }
+  const { stroke, gap, shaftDiameter, gasVolume, spacer, body } = given
+  if (gap < -stroke)
+    report(
+      [...path, 'gap'],
+      metres(gap),
+      `no less than ${metres(-stroke)}: it cannot be pushed in further than its stroke`,
+    )
+  const displaced = circleArea(shaftDiameter) * stroke
+  if (gasVolume <= displaced)
+    report(
+      [...path, 'gasVolume'],
+      `${gasVolume} m³`,
+      `more than the shaft pushes aside over its stroke, ${displaced.toPrecision(4)} m³`,
+    )
+  if (body !== undefined && body.bore <= shaftDiameter)
+    report([...path, 'body', 'bore'], metres(body.bore), `more than the shaft diameter, ${metres(shaftDiameter)}`)
+  if (spacer !== undefined && spacer.wall * 2 >= spacer.outerDiameter)
+    report(
+      [...path, 'spacer', 'wall'],
+      metres(spacer.wall),
+      `less than half the outer diameter, ${metres(spacer.outerDiameter)}`,
+    )
+  curve([...path, 'compression'], given.compression, report)
+  curve([...path, 'rebound'], given.rebound, report)
+}
+
+/** Whether something ends the travel within reach both ways; asked only of a corner that is otherwise right. */
+function ends(path: Path, given: Corner, report: Report): void {
+  const model = linkageModel(given.linkage)
+  const stops = given.stop === null ? null : stopModel(given.stop)
+  if (nearest(bumpLimits(given, model, springPack(given.springs), stops)) === null)
+    report(
+      [...path, 'linkage'],
+      `nothing that ends bump within ${REACH} m of wheel travel`,
+      'a shock, stop or clearance that does',
+    )
+  if (nearest(droopLimits(given, model)) === null)
+    report(
+      [...path, 'linkage'],
+      `nothing that ends droop within ${REACH} m of wheel travel`,
+      'a shock or strap that does',
+    )
+}
+
+function corner(path: Path, given: Corner, report: Report): void {
+  if (given.unsprungMass >= given.cornerMass)
+    report([...path, 'unsprungMass'], `${given.unsprungMass} kg`, `less than the corner's ${given.cornerMass} kg`)
+  linkage([...path, 'linkage'], given.linkage, report)
+  shock([...path, 'shock'], given.shock, report)
+  springs([...path, 'springs'], given.springs, report)
+  if (given.stop !== null) stop([...path, 'stop'], given.stop, report)
+}
+
+function axle(path: Path, given: Axle, report: Report): void {
+  if (given.suspension === 'solid')
+    for (const spacing of ['shockSpacing', 'stopSpacing'] as const)
+      if (given[spacing] === undefined)
+        report([...path, spacing], 'nothing', 'the distance from left to right: a solid axle needs it')
+}
+
+function unique(path: Path, key: 'id', items: readonly { readonly id: string }[], report: Report): void {
+  items.forEach((item, i) => {
+    if (items.findIndex(other => other.id === item.id) < i)
+      report([...path, i, key], `“${item.id}” again`, 'an id no other entry has')
+  })
+}
+
+/**
+ * What is wrong with a plan whose single values are all in range: values that contradict each other or no car can have.
+ * Empty when it makes sense; then every model built from it gives finite results.
+ */
+export function nonsense(plan: Plan): Problem[] {
+  const problems: Problem[] = []
+  const report: Report = (path, found, wanted) => problems.push({ path: pathText(path), found, wanted })
+  unique(['setups'], 'id', plan.setups, report)
+  unique(['loads'], 'id', plan.loads, report)
+  unique(['terrains'], 'id', plan.terrains, report)
+  plan.setups.forEach((setup, i) => {
+    unique(['setups', i, 'axles'], 'id', setup.axles, report)
+    setup.axles.forEach((given, j) => {
+      const path = ['setups', i, 'axles', j]
+      axle(path, given, report)
+      const before = problems.length
+      corner([...path, 'corner'], given.corner, report)
+      if (problems.length === before) ends([...path, 'corner'], given.corner, report)
+    })
+  })
+  return problems
+}
