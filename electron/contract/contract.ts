@@ -122,7 +122,7 @@ export const messages = {
     request: z.strictObject({ key, token, text, basis, replace: z.boolean() }),
     reply: z.discriminatedUnion('kind', [
       saved,
-      z.strictObject({ kind: z.literal('changed'), savedAt: when, savedText: text }),
+      z.strictObject({ kind: z.literal('changed'), savedAt: when, savedText: text.nullable() }),
       failed,
     ]),
   },

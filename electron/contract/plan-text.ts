@@ -17,7 +17,7 @@ export function whyNotPlan(text: string): string | null {
   if (read.ok) return null
   const [first, ...others] = read.problems
   if (first === undefined) return 'it is not a plan'
-  const where = first.path === '' ? '' : `at ${first.path} `
-  const more = others.length === 0 ? '' : ` (and ${others.length} more)`
-  return `${where}there is ${first.found}, and ${first.wanted} would be right${more}`
+  const what = first.path === '' ? 'its content' : first.path
+  const more = others.length === 0 ? '' : ` (and ${others.length} more like this)`
+  return `${what} is ${first.found}; it should be ${first.wanted}${more}`
 }

@@ -1,0 +1,105 @@
+import { createHash, randomUUID } from 'node:crypto'
+import { realpath } from 'node:fs/promises'
+import { basename, resolve } from 'node:path'
+import { readPlan } from '../../core/plan/parse.ts'
+import type { OpenDocument, Opened } from '../contract/contract.ts'
+import { planName } from '../contract/plan-text.ts'
+import { isUnsaved, type KeptCopy } from './kept.ts'
+import { digest, type FileText, readPlanFile } from './plan-file.ts'
+import { reason } from './reason.ts'
+import type { Shelves } from './shelves.ts'
+
+export const realPathOf = (path: string): Promise<string> => realpath(path).catch(() => resolve(path))
+
+/** The key of a plan that is in a file: the same for the same file, in every run. */
+export const keyOf = (realPath: string): string => createHash('sha256').update(realPath).digest('hex').slice(0, 40)
+
+const now = () => new Date().toISOString()
+
+/** A file, together with what was kept of it. */
+export async function openPath(path: string, shelves: Shelves): Promise<Opened> {
+  const real = await realPathOf(path)
+  const key = keyOf(real)
+  const name = planName(basename(real))
+  const file = await readPlanFile(real)
+  const copy = await shelves.kept.find(key)
+  if (file.kind === 'text') {
+    const fits = copy !== null && (copy.basis === file.basis || digest(copy.text) === file.basis)
+    const report = copy !== null && !fits && isUnsaved(copy) ? await putAside(copy, shelves) : undefined
+    await shelves.attempt(shelves.recents.touch({ key, path: real, name, at: now() }))
+    const token = shelves.tokens.give({ kind: 'file', path: real })
+    return { kind: 'document', document: inFile({ key, token, name }, file, fits ? copy : null), report }
+  }
+  if (copy !== null && file.kind === 'missing') {
+    const report = `The file of “${name}” is not where it was. This is the copy Stopgap kept of it; save it to have it in a file again.`
+    return { kind: 'document', document: inNoFile(copy, true), report }
+  }
+  const reason = `“${name}” could not be opened: ${file.why}.`
+  if (copy !== null) return { kind: 'failed', reason, rescue: shelves.tokens.give({ kind: 'kept', key }) }
+  if ((await shelves.previous.find(key)) === null) return { kind: 'failed', reason }
+  return { kind: 'failed', reason, rescue: shelves.tokens.give({ kind: 'previous', key }) }
+}
+
+/** Keeps unsaved changes apart from a file that somebody else has changed since. The sentence says where they are. */
+export async function putAside(copy: KeptCopy, shelves: Shelves): Promise<string> {
+  const changed = `“${copy.name}” was changed elsewhere since it was last worked on here.`
+  try {
+    const aside = await shelves.kept.setAside(copy)
+    await shelves.attempt(shelves.recents.touch({ key: aside.key, path: null, name: aside.name, at: copy.at }))
+    return `${changed} The changes that were not saved are among the recent plans, as “${aside.name}”.`
+  } catch (error) {
+    return `${changed} The changes that were not saved could not be put aside: ${reason(error)}.`
+  }
+}
+
+/** A plan that is in no file, or a kept copy in place of a file that cannot be read. */
+export async function openKept(key: string, shelves: Shelves): Promise<Opened> {
+  const copy = await shelves.kept.find(key)
+  if (copy !== null) {
+    await shelves.attempt(shelves.recents.touch({ key, path: null, name: copy.name, at: now() }))
+    return { kind: 'document', document: inNoFile(copy, true) }
+  }
+  await shelves.attempt(shelves.recents.drop(key))
+  return { kind: 'failed', reason: 'The copy Stopgap kept of this plan is not there any more.' }
+}
+
+export async function openPrevious(key: string, shelves: Shelves): Promise<Opened> {
+  const text = await shelves.previous.find(key)
+  if (text === null) return { kind: 'failed', reason: 'The earlier version of this plan is not there any more.' }
+  const name = titleOf(text) ?? 'Earlier version'
+  return { kind: 'document', document: inNoFile({ key: randomUUID(), name, text }, true) }
+}
+
+export async function openDemo(path: string): Promise<Opened> {
+  const name = planName(basename(path))
+  const file = await readPlanFile(path)
+  if (file.kind !== 'text') return { kind: 'failed', reason: `The demo “${name}” could not be opened: ${file.why}.` }
+  const { text } = file
+  return { kind: 'document', document: inNoFile({ key: randomUUID(), name: titleOf(text) ?? name, text }, false) }
+}
+
+function inFile(
+  named: { key: string; token: string; name: string },
+  file: FileText,
+  copy: KeptCopy | null,
+): OpenDocument {
+  return {
+    ...named,
+    text: copy?.text ?? file.text,
+    basis: file.basis,
+    savedText: file.text,
+    savedAt: file.savedAt,
+    history: copy?.history,
+    recovered: copy !== null && digest(copy.text) !== file.basis,
+  }
+}
+
+function inNoFile(plan: Pick<KeptCopy, 'key' | 'name' | 'text' | 'history'>, recovered: boolean): OpenDocument {
+  const { key, name, text, history } = plan
+  return { key, token: null, name, text, basis: null, savedText: null, savedAt: null, history, recovered }
+}
+
+export function titleOf(text: string): string | null {
+  const read = readPlan(text)
+  return read.ok && read.plan.title.trim() !== '' ? read.plan.title : null
+}

@@ -1,0 +1,78 @@
+import { randomUUID } from 'node:crypto'
+import { mkdir, readdir, rm } from 'node:fs/promises'
+import { join } from 'node:path'
+import { z } from 'zod'
+import type { LatestWriter } from './latest-writer.ts'
+import { digest } from './plan-file.ts'
+import { readStored } from './stored.ts'
+
+const schema = z.strictObject({
+  format: z.literal('stopgap-kept'),
+  version: z.literal(1),
+  key: z.string(),
+  name: z.string(),
+  /** The file it belongs to. */
+  path: z.string().nullable(),
+  /** Digest of that file when the changes began. */
+  basis: z.string().nullable(),
+  text: z.string(),
+  history: z.string().optional(),
+  at: z.iso.datetime(),
+})
+
+export type KeptCopy = Omit<z.infer<typeof schema>, 'format' | 'version'>
+
+/** How long the history of a plan that is safe in its file stays, ms: a season. */
+const historyStays = 180 * 24 * 3600 * 1000
+
+/** Whether the copy has changes its file has not. */
+export const isUnsaved = (copy: KeptCopy): boolean => digest(copy.text) !== copy.basis
+
+/** Copies of plans as they were after the last change, one file each, so that a crash loses nothing. */
+export function keptCopies(folder: string, writer: LatestWriter, report: (sentence: string) => void) {
+  const fileOf = (key: string) => join(folder, `${key}.json`)
+
+  async function keep(copy: KeptCopy): Promise<void> {
+    await mkdir(folder, { recursive: true, mode: 0o700 })
+    await writer.write(fileOf(copy.key), JSON.stringify({ format: 'stopgap-kept', version: 1, ...copy }))
+  }
+
+  async function find(key: string): Promise<KeptCopy | null> {
+    const read = await readStored(fileOf(key), schema, 'The kept copy of a plan')
+    if (read.kind === 'lost') report(read.report)
+    if (read.kind !== 'value') return null
+    const { format: _format, version: _version, ...copy } = read.value
+    return copy
+  }
+
+  const forget = (key: string) => writer.write(fileOf(key), null)
+
+  /** Gives the copy a key of its own, apart from its file, so that the file can be worked on without losing it. */
+  async function setAside(copy: KeptCopy): Promise<KeptCopy> {
+    const aside = {
+      ...copy,
+      key: randomUUID(),
+      name: `${copy.name} (unsaved copy)`.slice(0, 255),
+      path: null,
+      basis: null,
+    }
+    await keep(aside)
+    await forget(copy.key)
+    return aside
+  }
+
+  /** Drops old copies that hold nothing their file does not. Changes that were never saved stay until the person drops them. */
+  async function tidy(now: number): Promise<void> {
+    const names = await readdir(folder).catch(() => [])
+    for (const name of names.filter(each => each.endsWith('.json'))) {
+      const copy = await find(name.slice(0, -'.json'.length))
+      if (copy !== null && !isUnsaved(copy) && now - Date.parse(copy.at) > historyStays) {
+        await rm(join(folder, name), { force: true })
+      }
+    }
+  }
+
+  return { keep, find, forget, setAside, tidy }
+}
+
+export type KeptCopies = ReturnType<typeof keptCopies>

@@ -1,0 +1,52 @@
+import { rm } from 'node:fs/promises'
+import { writeAtomically } from './write-atomically.ts'
+
+/** What a file shall hold; null: the file shall not be there. */
+type Content = string | null
+
+interface Job {
+  next: { content: Content } | null
+  done: Promise<void>
+}
+
+/**
+ * Writes of the same file never overlap, and of several that wait only the latest is carried out.
+ * The promise of each settles when its content, or a later one in its place, is on the disk.
+ */
+export function latestWriter() {
+  const jobs = new Map<string, Job>()
+
+  async function carryOut(path: string, first: Content, job: Job) {
+    let content = first
+    for (;;) {
+      job.next = null
+      try {
+        await (content === null ? rm(path, { force: true }) : writeAtomically(path, content))
+      } catch (error) {
+        if (job.next === null) throw error
+      }
+      if (job.next === null) return
+      content = (job.next as { content: Content }).content
+    }
+  }
+
+  return {
+    write(path: string, content: Content): Promise<void> {
+      const waiting = jobs.get(path)
+      if (waiting !== undefined) {
+        waiting.next = { content }
+        return waiting.done
+      }
+      const job: Job = { next: null, done: Promise.resolve() }
+      jobs.set(path, job)
+      job.done = carryOut(path, content, job).finally(() => jobs.delete(path))
+      return job.done
+    },
+    /** When nothing is being written any more; failures were told to those who asked for the writing. */
+    async settled(): Promise<void> {
+      while (jobs.size > 0) await Promise.allSettled([...jobs.values()].map(job => job.done))
+    },
+  }
+}
+
+export type LatestWriter = ReturnType<typeof latestWriter>

@@ -1,0 +1,153 @@
+import { mkdir } from 'node:fs/promises'
+import { basename, dirname } from 'node:path'
+import type { Handlers } from '../contract/answer.ts'
+import type { Opened, Recents, Reply, Request } from '../contract/contract.ts'
+import { whyNotPlan } from '../contract/plan-text.ts'
+import { showFolder } from './chooser.ts'
+import { keyOf, openPath, realPathOf } from './documents.ts'
+import { isUnsaved } from './kept.ts'
+import { reason } from './reason.ts'
+import { save, saveAt, saveIn } from './saving.ts'
+import type { StoredSettings } from './settings.ts'
+import { type Shelves, shelvesIn } from './shelves.ts'
+import { demosIn, firstDocument, namedDemos, openToken } from './start.ts'
+
+/** A native file dialog, where the host has one. null: the person thought better of it. */
+export interface Dialogs {
+  open(): Promise<string | null>
+  save(suggestedName: string): Promise<string | null>
+}
+
+export interface ServiceOptions {
+  host: 'electron' | 'browser'
+  version: string
+  /** The application's own folder. */
+  data: string
+  home: string
+  /** Folder of the demo plans. */
+  demos: string
+  /** Absolute path of the file to open first. */
+  file: string | null
+  dialogs: Dialogs | null
+}
+
+export interface Services {
+  handlers: Handlers
+  /** A file that came from outside: a double click, a second start. */
+  openOutside(path: string): Promise<Opened>
+  /** The token for a file the person dropped on the window. */
+  tokenFor(path: string): Promise<string>
+  settings(): Promise<StoredSettings>
+  changeSettings(part: Partial<StoredSettings>): Promise<void>
+  /** When everything asked for is on the disk. */
+  settled(): Promise<void>
+}
+
+/** What the window may ask, carried out the same in every host. */
+export function createServices(options: ServiceOptions): Services {
+  const shelves = shelvesIn(options.data)
+  let file = options.file
+  let lastKept = ''
+
+  /** With what the person has yet to be told. */
+  function told<T extends { kind: string }>(opened: T): T {
+    if (opened.kind !== 'document') return opened
+    const own = (opened as { report?: string }).report
+    const sentences = [...(own === undefined ? [] : [own]), ...shelves.takeReports()]
+    return sentences.length === 0 ? opened : { ...opened, report: sentences.join(' ') }
+  }
+
+  async function start(): Promise<Reply<'start'>> {
+    await shelves.attempt(mkdir(options.data, { recursive: true, mode: 0o700 }))
+    await shelves.attempt(shelves.kept.tidy(Date.now()))
+    const { theme } = await shelves.settings.read()
+    await shelves.attempt(shelves.settings.change({}))
+    const demos = await demosIn(options.demos)
+    const { document, reports } = await firstDocument(file, demos, shelves)
+    file = null
+    const sentences = [...reports, ...shelves.takeReports()]
+    return {
+      document,
+      recents: await recents(shelves),
+      demos: await namedDemos(demos, shelves),
+      settings: { theme },
+      about: { version: options.version, host: options.host },
+      report: sentences.length === 0 ? undefined : sentences.join(' '),
+    }
+  }
+
+  async function keep(request: Request<'keep'>): Promise<Reply<'keep'>> {
+    const failed = (why: string): Reply<'keep'> => ({
+      kind: 'failed',
+      reason: `The latest changes to “${request.name}” could not be kept: ${why}. Save the plan.`,
+    })
+    const wrong = whyNotPlan(request.text)
+    if (wrong !== null) return failed(wrong)
+    const thing = request.token === null ? null : shelves.tokens.find(request.token)
+    const path = thing?.kind === 'file' ? thing.path : null
+    const key = path === null ? request.key : keyOf(path)
+    const { name, text, basis, history } = request
+    const at = new Date().toISOString()
+    try {
+      await shelves.kept.keep({ key, name, path, basis, text, history, at })
+    } catch (error) {
+      return failed(reason(error))
+    }
+    if (key !== lastKept) await shelves.attempt(shelves.recents.touch({ key, path, name, at }))
+    lastKept = key
+    return { kind: 'kept' }
+  }
+
+  return {
+    handlers: {
+      start,
+      keep,
+      open: async () => {
+        if (options.dialogs === null) return { kind: 'choose' }
+        const path = await options.dialogs.open()
+        return path === null ? { kind: 'cancelled' } : told(await openPath(path, shelves))
+      },
+      openFile: async ({ token }) => told(await openToken(token, shelves)),
+      recents: async () => ({ recents: await recents(shelves) }),
+      folder: request => showFolder(request, options.home, shelves),
+      save: request => save(request, shelves),
+      saveAs: async request => {
+        if (options.dialogs === null) return { kind: 'choose' }
+        const path = await options.dialogs.save(request.name)
+        return path === null ? { kind: 'cancelled' } : saveAt(path, request, shelves)
+      },
+      saveIn: request => saveIn(request, shelves),
+      forget: async ({ key }) => {
+        await shelves.attempt(shelves.kept.forget(key))
+        const entry = (await shelves.recents.list()).find(each => each.key === key)
+        if (entry?.path === null) await shelves.attempt(shelves.recents.drop(key))
+        return {}
+      },
+      settings: async part => {
+        await shelves.attempt(shelves.settings.change(part))
+        return { theme: (await shelves.settings.read()).theme }
+      },
+    },
+    openOutside: async path => told(await openPath(path, shelves)),
+    tokenFor: async path => shelves.tokens.give({ kind: 'file', path: await realPathOf(path) }),
+    settings: () => shelves.settings.read(),
+    changeSettings: part => shelves.attempt(shelves.settings.change(part)),
+    settled: () => shelves.writer.settled(),
+  }
+}
+
+async function recents(shelves: Shelves): Promise<Recents> {
+  const entries = await shelves.recents.list()
+  return Promise.all(
+    entries.map(async ({ key, path, name, at }) => {
+      const copy = await shelves.kept.find(key)
+      return {
+        token: shelves.tokens.give(path === null ? { kind: 'kept', key } : { kind: 'file', path }),
+        name,
+        folder: path === null ? null : basename(dirname(path)),
+        unsaved: path === null || (copy !== null && isUnsaved(copy)),
+        at,
+      }
+    }),
+  )
+}

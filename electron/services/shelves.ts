@@ -1,0 +1,55 @@
+import { join } from 'node:path'
+import { type KeptCopies, keptCopies } from './kept.ts'
+import { type LatestWriter, latestWriter } from './latest-writer.ts'
+import { type PreviousVersions, previousVersions } from './previous.ts'
+import { reason } from './reason.ts'
+import { type RecentPlans, recentPlans } from './recents.ts'
+import { type SettingsStore, storedSettings } from './settings.ts'
+import { createTokens, type Tokens } from './tokens.ts'
+
+/** Everything in the application's own folder, and the tokens of this run. */
+export interface Shelves {
+  tokens: Tokens
+  kept: KeptCopies
+  previous: PreviousVersions
+  recents: RecentPlans
+  settings: SettingsStore
+  writer: LatestWriter
+  /** Waits for bookkeeping; a refusal of the system is reported, and stops nothing. */
+  attempt(work: Promise<unknown>): Promise<void>
+  /** Sentences the person has not been told yet, each once. */
+  takeReports(): string[]
+}
+
+export function shelvesIn(folder: string): Shelves {
+  const reports = new Set<string>()
+  const told = new Set<string>()
+  const report = (sentence: string) => {
+    if (!told.has(sentence)) reports.add(sentence)
+    told.add(sentence)
+  }
+  const writer = latestWriter()
+  return {
+    tokens: createTokens(),
+    kept: keptCopies(join(folder, 'kept'), writer, report),
+    previous: previousVersions(join(folder, 'previous'), writer),
+    recents: recentPlans(join(folder, 'recent.json'), writer, report),
+    settings: storedSettings(join(folder, 'settings.json'), writer, report),
+    writer,
+    attempt: async work => {
+      try {
+        await work
+      } catch (error) {
+        report(`${cannotKeep}: ${reason(error)}.`)
+      }
+    },
+    takeReports: () => {
+      const sentences = [...reports]
+      reports.clear()
+      return sentences
+    },
+  }
+}
+
+export const cannotKeep =
+  'Stopgap cannot write in its own folder, so changes that are not saved, recent plans and settings are not remembered'
