@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises'
 import path from 'node:path'
+import { stripVTControlCharacters } from 'node:util'
 import react from '@vitejs/plugin-react'
 import { build, type InlineConfig } from 'vite'
 
@@ -38,16 +39,21 @@ const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', exten
   },
 })
 
-await rm(dist, { recursive: true, force: true })
-await Promise.all([
-  build(rendererConfig),
-  build(
-    nodeConfig(
-      { main: 'electron/main/main.ts', start: 'electron/start/main.ts', cli: 'electron/cli/main.ts' },
-      'es',
-      'js',
+try {
+  await rm(dist, { recursive: true, force: true })
+  await Promise.all([
+    build(rendererConfig),
+    build(
+      nodeConfig(
+        { main: 'electron/main/main.ts', start: 'electron/start/main.ts', cli: 'electron/cli/main.ts' },
+        'es',
+        'js',
+      ),
     ),
-  ),
-  // A sandboxed preload script cannot be an ES module.
-  build(nodeConfig({ preload: 'electron/preload/preload.ts' }, 'cjs', 'cjs')),
-])
+    // A sandboxed preload script cannot be an ES module.
+    build(nodeConfig({ preload: 'electron/preload/preload.ts' }, 'cjs', 'cjs')),
+  ])
+} catch (problem) {
+  console.error(stripVTControlCharacters(problem instanceof Error ? problem.message : String(problem)))
+  process.exitCode = 1
+}

@@ -1,5 +1,6 @@
 import path from 'node:path'
 import { defineConfig } from 'vitest/config'
+import UnitReporter from './runner/unit-reporter.ts'
 
 /** Unit tests end in .test.ts or .test.tsx; a test that needs a page says `// @vitest-environment happy-dom` in its first line. */
 export default defineConfig({
@@ -8,6 +9,7 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     // Without this, importing 'electron' in plain Node would start a download.
     env: { ELECTRON_OVERRIDE_DIST_PATH: '/nonexistent' },
+    reporters: ['default', new UnitReporter()],
     restoreMocks: true,
     expect: { requireAssertions: true },
   },

@@ -11,7 +11,7 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   timeout: 30_000,
-  reporter: 'list',
+  reporter: [['list'], ['../runner/window-reporter.ts']],
   use: {
     browserName: 'chromium',
     launchOptions: { ...browser },
