@@ -4,7 +4,7 @@ import { restingPosition } from '../corner/static-position.ts'
 import { integrate } from '../numerics/quadrature.ts'
 import type { Axle, Plan } from '../plan/schema.ts'
 import { GRAVITY } from '../units/constants.ts'
-import { findings } from './findings.ts'
+import { findings } from './findings/findings.ts'
 import type { AxleBudget, AxleFigures, Engagement, PlanBudget, Ride, StaticPosition, Zone, ZoneId } from './results.ts'
 
 /** ∫F dw with fast gas between two wheel positions, J. */
@@ -109,21 +109,21 @@ function figures(id: Axle['id'], model: CornerModel): AxleFigures {
 /**
  * The budget of one axle's corner: zones, what is left where, static position, findings. SI throughout (results.ts).
  * @param model of `axle.corner`, if already at hand
- * @param system units the findings speak in
+ * @param plan for the units its findings speak in, and its targets
  */
 export function axleBudget(
   axle: Axle,
-  system: Plan['units'],
+  plan: Pick<Plan, 'units' | 'targets'>,
   model: CornerModel = cornerModel(axle.corner),
 ): AxleBudget {
   const found = figures(axle.id, model)
-  return { ...found, findings: findings(axle, model, found, system) }
+  return { ...found, findings: findings(axle, model, found, plan) }
 }
 
 /** The budget of every setup and axle of a plan that parsePlan accepts. */
 export const planBudget = (plan: Plan): PlanBudget => ({
   setups: plan.setups.map(setup => ({
     id: setup.id,
-    axles: setup.axles.map(axle => axleBudget(axle, plan.units)),
+    axles: setup.axles.map(axle => axleBudget(axle, plan)),
   })),
 })

@@ -1,0 +1,36 @@
+import type { CornerModel } from '../../corner/corner-model.ts'
+import type { Axle, Plan } from '../../plan/schema.ts'
+import type { AxleFigures, Finding, Severity } from '../results.ts'
+import { offRideHeight, ridesOnStop } from './at-rest.ts'
+import { factsOf, type Rule } from './rule.ts'
+import { coilBinds, looseAtDroop, ratioFalls, shockCloses } from './shock.ts'
+import { assumedVolume, littleCoilover, neverMet, openAtContact, overRatedPressure, twoRateChanges } from './stop.ts'
+
+/** Every rule, in the order findings of one severity are shown. */
+const RULES: readonly Rule[] = [
+  overRatedPressure,
+  shockCloses,
+  coilBinds,
+  openAtContact,
+  neverMet,
+  ridesOnStop,
+  littleCoilover,
+  twoRateChanges,
+  looseAtDroop,
+  offRideHeight,
+  ratioFalls,
+  assumedVolume,
+]
+
+const RANK: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
+
+/** What is worth saying of an axle, the worst first: each a sentence with its number, and what would change it. */
+export function findings(
+  axle: Axle,
+  model: CornerModel,
+  figures: AxleFigures,
+  plan: Pick<Plan, 'units' | 'targets'>,
+): Finding[] {
+  const facts = factsOf(axle, model, figures, plan)
+  return RULES.flatMap(rule => rule(facts) ?? []).sort((a, b) => RANK[a.severity] - RANK[b.severity])
+}

@@ -1,0 +1,103 @@
+import { INCH } from '../../units/constants.ts'
+import type { Rule } from './rule.ts'
+
+/** Shaft to keep showing at full bump, m: common practice, so that mounts and bushings may give without the shock closing. */
+export const SHOCK_MARGIN = INCH / 2
+
+/** Spring travel to keep before bind at full bump, m: common practice. */
+export const COIL_MARGIN = INCH / 4
+
+/** A motion ratio that falls by more than this share from ride height to full bump is worth saying. */
+const RATIO_FALL = 0.02
+
+export const shockCloses: Rule = ({ model, figures, say }) => {
+  const left = figures.shockLeftAtBump
+  if (figures.travel.bumpLimitedBy === 'shock closed') {
+    const stop = model.corner.stop
+    const open = model.parts(model.bump).stopLeft
+    const before =
+      stop === null
+        ? ''
+        : figures.engagement === null
+          ? ' before the stop is met'
+          : ` with ${say(open!, 'length')} of the stop still open`
+    return {
+      id: 'shock-closes-first',
+      severity: 'danger',
+      message: `The shock closes at ${say(model.bump, 'length', { sign: true })}${before}: it takes the hit metal to metal.`,
+      remedy: `Stop the wheel at least ${say(SHOCK_MARGIN, 'length')} of shaft earlier: a smaller gap, a pad shim or a shorter stop body, or mount the shock to show more shaft.`,
+      values: { bump: model.bump, ...(open === null ? {} : { stopLeft: open }) },
+      field: 'corner.shock.showing',
+      at: model.bump,
+      where: 'shock',
+    }
+  }
+  if (left >= SHOCK_MARGIN) return null
+  return {
+    id: 'shock-nearly-closes',
+    severity: 'caution',
+    message: `Only ${say(left, 'length')} of shaft is left at full bump; keep ${say(SHOCK_MARGIN, 'length')}.`,
+    remedy: `End the travel ${say(SHOCK_MARGIN - left, 'length')} of shaft sooner (gap or pad shim), or mount the shock to show more shaft.`,
+    values: { shockLeft: left, margin: SHOCK_MARGIN },
+    field: 'corner.shock.showing',
+    at: model.bump,
+    where: 'shock',
+  }
+}
+
+export const coilBinds: Rule = ({ model, figures, say }) => {
+  const left = figures.mainSpring.leftAtBump
+  if (figures.travel.bumpLimitedBy === 'coil bind')
+    return {
+      id: 'coil-binds-first',
+      severity: 'danger',
+      message: `The springs bind at ${say(model.bump, 'length', { sign: true })}, before anything else ends the travel.`,
+      remedy: 'A longer main spring, less preload, or a stop that closes sooner.',
+      values: { bump: model.bump },
+      field: 'corner.springs',
+      at: model.bump,
+      where: 'main',
+    }
+  if (left >= COIL_MARGIN) return null
+  return {
+    id: 'coil-nearly-binds',
+    severity: 'caution',
+    message: `The main spring has only ${say(left, 'length')} left to coil bind at full bump; keep ${say(COIL_MARGIN, 'length')}.`,
+    remedy: 'A longer main spring or less preload; check the solid length with a tape on the bound spring.',
+    values: { mainLeft: left, margin: COIL_MARGIN },
+    field: 'corner.springs',
+    at: model.bump,
+    where: 'main',
+  }
+}
+
+export const looseAtDroop: Rule = ({ model, say }) => {
+  const slack = -(model.corner.springs.preload + model.parts(model.droop).shockCompression)
+  if (slack <= 0) return null
+  return {
+    id: 'springs-loose-at-droop',
+    severity: 'caution',
+    message: `At full droop the springs hang loose by ${say(slack, 'length')}: they can leave their seats.`,
+    remedy: `${say(slack, 'length')} more preload, a helper spring, or a limit strap that holds the wheel higher.`,
+    values: { slack },
+    field: 'corner.springs.preload',
+    at: model.droop,
+    where: 'main',
+  }
+}
+
+export const ratioFalls: Rule = ({ model, figures, say }) => {
+  const [ride, bump] = [figures.ride.motionRatio, model.linkage.at(model.bump).shockRatio]
+  if (ride <= 0 || bump >= ride * (1 - RATIO_FALL)) return null
+  const rate = model.wheelRate(model.bump, 'slow', 'below')
+  return {
+    id: 'motion-ratio-falls',
+    severity: 'note',
+    message: `The motion ratio falls toward bump, from ${say(ride, 'ratio', { digits: 2 })} to ${say(bump, 'ratio', { digits: 2 })}: the suspension gets softer where it should get firmer.`,
+    remedy: 'Lean the top of the shock less, or move its lower mount outboard, so that it closes faster toward bump.',
+    values: { atRide: ride, atBump: bump, wheelRateAtBump: rate },
+    field: 'corner.linkage',
+    at: model.bump,
+    where: 'drawing',
+  }
+}

@@ -1,0 +1,168 @@
+import { circleArea, gasPressure } from '../../forces/gas.ts'
+import type { HydraulicStop } from '../../plan/schema.ts'
+import { ATMOSPHERE, INCH } from '../../units/constants.ts'
+import type { Rule } from './rule.ts'
+
+/** Least share of bump travel the coilover should carry alone where the plan names no target: common practice. */
+export const LEAST_COILOVER_SHARE = 0.4
+
+/** Closer to the touch than this a change of spring rate falls together with it, m: common practice. */
+const TOGETHER = INCH / 2
+
+/** How far off an assumed gas volume may well be. */
+const VOLUME_DOUBT = 0.1
+
+export const littleCoilover: Rule = ({ model, figures, targets, say }) => {
+  const { engagement, travel } = figures
+  const target = targets?.coiloverShare ?? LEAST_COILOVER_SHARE
+  if (engagement === null || travel.bump === 0 || engagement.share >= target) return null
+  const wheel = target * travel.bump
+  const gap = model.linkage.at(wheel).stop
+  const longer = gap - model.corner.stop!.gap
+  const already = engagement.wheel <= 0
+  return {
+    id: 'little-coilover-travel',
+    severity: 'caution',
+    message: already
+      ? `The stop is in from the start: none of the ${say(travel.bump, 'length')} of bump is on the coilover alone.`
+      : `The stop engages early: ${say(engagement.share, 'share')} of bump travel is on the coilover, ${targets?.coiloverShare === undefined ? 'usual' : 'target'} ${say(target, 'share')}.`,
+    remedy: `Engage at ${say(wheel, 'length', { sign: true })} or later: a gap of ${say(gap, 'length')}, which a ${say(longer, 'length')} spacer inside the stop gives with the same closed position.`,
+    values: { share: engagement.share, target, gapNeeded: gap, spacer: longer },
+    field: 'corner.stop.gap',
+    at: Math.min(model.bump, Math.max(model.droop, engagement.wheel)),
+    where: 'budget',
+  }
+}
+
+export const neverMet: Rule = ({ model, figures, say }) => {
+  const { stop } = model.corner
+  if (stop === null || figures.engagement !== null) return null
+  const short = model.parts(model.bump).stopGap!
+  return {
+    id: 'stop-never-met',
+    severity: 'danger',
+    message: `The stop is never met: ${figures.travel.bumpLimitedBy} ends bump at ${say(model.bump, 'length', { sign: true })} with ${say(short, 'length')} of gap left.`,
+    remedy: `A pad or stop at least ${say(short, 'length')} closer, before something hard takes the hit.`,
+    values: { gapLeft: short, bump: model.bump },
+    field: 'corner.stop.gap',
+    at: model.bump,
+    where: 'stop',
+  }
+}
+
+export const openAtContact: Rule = ({ model, figures, say }) => {
+  const left = model.parts(model.bump).stopLeft
+  const { bumpLimitedBy } = figures.travel
+  const hard = bumpLimitedBy === 'chassis contact' || bumpLimitedBy === 'linkage end'
+  if (!hard || left === null || figures.engagement === null || left <= INCH / 1000) return null
+  const chassis = bumpLimitedBy === 'chassis contact'
+  return {
+    id: chassis ? 'stop-open-at-contact' : 'stop-open-at-linkage-end',
+    severity: 'danger',
+    message: `${chassis ? 'The chassis touches' : 'The linkage runs out'} with ${say(left, 'length')} of the stop still open.`,
+    remedy: `A gap ${say(left, 'length')} smaller, or a pad shim of that height, lets the stop end the travel.`,
+    values: { stopLeft: left, bump: model.bump },
+    field: chassis ? 'corner.clearance.bump' : 'corner.linkage',
+    at: model.bump,
+    where: 'stop',
+  }
+}
+
+const chamberOf = (stop: HydraulicStop) => ({
+  area: circleArea(stop.shaftDiameter),
+  charge: stop.charge,
+  volume: stop.gasVolume,
+})
+
+export const overRatedPressure: Rule = ({ model, figures, say }) => {
+  const { stop } = model.corner
+  const pushed = model.parts(model.bump).stopCompression
+  if (stop?.kind !== 'hydraulic' || figures.engagement === null || pushed === null) return null
+  const rated = stop.body?.ratedPressure
+  if (rated === undefined) return null
+  const pressure = gasPressure(chamberOf(stop), pushed, 'fast') - ATMOSPHERE
+  if (pressure <= rated) return null
+  const squeeze = (pressure + ATMOSPHERE) / (stop.charge + ATMOSPHERE)
+  const charge = (rated + ATMOSPHERE) / squeeze - ATMOSPHERE
+  return {
+    id: 'stop-over-rated-pressure',
+    severity: 'danger',
+    message: `Closed in a hit, the stop reaches ${say(pressure, 'pressure')}; its body is rated ${say(rated, 'pressure')}.`,
+    remedy:
+      charge > 0
+        ? `Charge to ${say(charge, 'pressure')} or less, or give it more gas volume (less oil); measure the volume first.`
+        : 'Give it more gas volume (less oil): no charge is low enough at this volume.',
+    values: { pressure, ratedPressure: rated, chargeAtRating: charge },
+    field: 'corner.stop.charge',
+    at: model.bump,
+    where: 'stop',
+  }
+}
+
+export const twoRateChanges: Rule = ({ model, figures, say }) => {
+  const { engagement, crossover } = figures
+  const springs = model.corner.springs.springs
+  if (engagement === null || springs.length < 2 || engagement.wheel >= model.bump) return null
+  const touch = Math.max(engagement.wheel, model.droop)
+  const name = springs[0]!.name === '' ? 'tender' : springs[0]!.name
+  if (crossover === null)
+    return {
+      id: 'tender-working-at-engagement',
+      severity: 'note',
+      message: `The ${name} is still working when the stop is met, and never crosses over.`,
+      remedy: 'A smaller divider-to-ring distance would bring the main spring in before the stop.',
+      values: { engagement: engagement.wheel },
+      field: 'corner.springs.crossover.gap',
+      at: touch,
+      where: 'forces',
+    }
+  if (crossover <= touch - TOGETHER) return null
+  const inside = crossover > touch
+  return {
+    id: 'crossover-at-engagement',
+    severity: 'caution',
+    message: inside
+      ? `The ${name} is still working at engagement: crossover comes ${say(crossover - touch, 'length')} later, one rate change on top of the other.`
+      : `Crossover comes only ${say(touch - crossover, 'length')} before engagement: two rate changes on top of each other.`,
+    remedy: `A divider-to-ring distance ${say((crossover - touch + TOGETHER) * Math.abs(model.linkage.at(touch).shockRatio), 'length')} or more smaller keeps the two apart.`,
+    values: { crossover, engagement: engagement.wheel },
+    field: 'corner.springs.crossover.gap',
+    at: crossover,
+    where: 'forces',
+  }
+}
+
+export const assumedVolume: Rule = ({ axle, model, figures, say }) => {
+  const { stop } = model.corner
+  if (stop?.kind !== 'hydraulic' || !axle.assumed?.includes('corner.stop.gasVolume')) return null
+  const pushed = model.parts(model.bump).stopCompression
+  const chamber = chamberOf(stop)
+  if (
+    figures.engagement === null ||
+    pushed === null ||
+    chamber.volume * (1 - VOLUME_DOUBT) <= chamber.area * pushed * 1.001
+  )
+    return {
+      id: 'gas-volume-assumed',
+      severity: 'note',
+      message: `The stop's gas volume, ${say(stop.gasVolume, 'volume')}, is assumed, not measured.`,
+      remedy: 'Fill it with oil and measure what goes in: the end of its stroke hangs on it.',
+      values: { gasVolume: stop.gasVolume },
+      field: 'corner.stop.gasVolume',
+      at: model.bump,
+      where: 'stop',
+    }
+  const force = (share: number): number =>
+    chamber.area * (gasPressure({ ...chamber, volume: chamber.volume * share }, pushed, 'fast') - ATMOSPHERE)
+  const [least, most] = [force(1 + VOLUME_DOUBT), force(1 - VOLUME_DOUBT)]
+  return {
+    id: 'gas-volume-assumed',
+    severity: 'note',
+    message: `The stop's gas volume is assumed: ${say(VOLUME_DOUBT, 'share')} either way and the stop ends between ${say(least, 'force')} and ${say(most, 'force')}.`,
+    remedy: 'Fill it with oil and measure what goes in.',
+    values: { gasVolume: stop.gasVolume, stopForceLeast: least, stopForceMost: most },
+    field: 'corner.stop.gasVolume',
+    at: model.bump,
+    where: 'stop',
+  }
+}
