@@ -1,4 +1,5 @@
 import { INCH } from '../../units/constants.ts'
+import type { Finding } from '../results.ts'
 import type { Rule } from './rule.ts'
 
 /** Shaft to keep showing at full bump, m: common practice, so that mounts and bushings may give without the shock closing. */
@@ -10,7 +11,7 @@ export const COIL_MARGIN = INCH / 4
 /** A motion ratio that falls by more than this share from ride height to full bump is worth saying. */
 const RATIO_FALL = 0.02
 
-export const shockCloses: Rule = ({ model, figures, say }) => {
+export const shockCloses: Rule = ({ model, figures, say }): Finding | null => {
   const left = figures.shockLeftAtBump
   if (figures.travel.bumpLimitedBy === 'shock closed') {
     const stop = model.corner.stop
@@ -45,7 +46,7 @@ export const shockCloses: Rule = ({ model, figures, say }) => {
   }
 }
 
-export const coilBinds: Rule = ({ model, figures, say }) => {
+export const coilBinds: Rule = ({ model, figures, say }): Finding | null => {
   const left = figures.mainSpring.leftAtBump
   if (figures.travel.bumpLimitedBy === 'coil bind')
     return {
@@ -71,7 +72,7 @@ export const coilBinds: Rule = ({ model, figures, say }) => {
   }
 }
 
-export const looseAtDroop: Rule = ({ model, say }) => {
+export const looseAtDroop: Rule = ({ model, say }): Finding | null => {
   const slack = -(model.corner.springs.preload + model.parts(model.droop).shockCompression)
   if (slack <= 0) return null
   return {
@@ -86,7 +87,7 @@ export const looseAtDroop: Rule = ({ model, say }) => {
   }
 }
 
-export const ratioFalls: Rule = ({ model, figures, say }) => {
+export const ratioFalls: Rule = ({ model, figures, say }): Finding | null => {
   const [ride, bump] = [figures.ride.motionRatio, model.linkage.at(model.bump).shockRatio]
   if (ride <= 0 || bump >= ride * (1 - RATIO_FALL)) return null
   const rate = model.wheelRate(model.bump, 'slow', 'below')

@@ -1,6 +1,7 @@
 import { circleArea, gasPressure } from '../../forces/gas.ts'
 import type { HydraulicStop } from '../../plan/schema.ts'
 import { ATMOSPHERE, INCH } from '../../units/constants.ts'
+import type { Finding } from '../results.ts'
 import type { Rule } from './rule.ts'
 
 /** Least share of bump travel the coilover should carry alone where the plan names no target: common practice. */
@@ -12,7 +13,7 @@ const TOGETHER = INCH / 2
 /** How far off an assumed gas volume may well be. */
 const VOLUME_DOUBT = 0.1
 
-export const littleCoilover: Rule = ({ model, figures, targets, say }) => {
+export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding | null => {
   const { engagement, travel } = figures
   const target = targets?.coiloverShare ?? LEAST_COILOVER_SHARE
   if (engagement === null || travel.bump === 0 || engagement.share >= target) return null
@@ -34,7 +35,7 @@ export const littleCoilover: Rule = ({ model, figures, targets, say }) => {
   }
 }
 
-export const neverMet: Rule = ({ model, figures, say }) => {
+export const neverMet: Rule = ({ model, figures, say }): Finding | null => {
   const { stop } = model.corner
   if (stop === null || figures.engagement !== null) return null
   const short = model.parts(model.bump).stopGap!
@@ -50,7 +51,7 @@ export const neverMet: Rule = ({ model, figures, say }) => {
   }
 }
 
-export const openAtContact: Rule = ({ model, figures, say }) => {
+export const openAtContact: Rule = ({ model, figures, say }): Finding | null => {
   const left = model.parts(model.bump).stopLeft
   const { bumpLimitedBy } = figures.travel
   const hard = bumpLimitedBy === 'chassis contact' || bumpLimitedBy === 'linkage end'
@@ -74,7 +75,7 @@ const chamberOf = (stop: HydraulicStop) => ({
   volume: stop.gasVolume,
 })
 
-export const overRatedPressure: Rule = ({ model, figures, say }) => {
+export const overRatedPressure: Rule = ({ model, figures, say }): Finding | null => {
   const { stop } = model.corner
   const pushed = model.parts(model.bump).stopCompression
   if (stop?.kind !== 'hydraulic' || figures.engagement === null || pushed === null) return null
@@ -99,7 +100,7 @@ export const overRatedPressure: Rule = ({ model, figures, say }) => {
   }
 }
 
-export const twoRateChanges: Rule = ({ model, figures, say }) => {
+export const twoRateChanges: Rule = ({ model, figures, say }): Finding | null => {
   const { engagement, crossover } = figures
   const springs = model.corner.springs.springs
   if (engagement === null || springs.length < 2 || engagement.wheel >= model.bump) return null
@@ -132,7 +133,7 @@ export const twoRateChanges: Rule = ({ model, figures, say }) => {
   }
 }
 
-export const assumedVolume: Rule = ({ axle, model, figures, say }) => {
+export const assumedVolume: Rule = ({ axle, model, figures, say }): Finding | null => {
   const { stop } = model.corner
   if (stop?.kind !== 'hydraulic' || !axle.assumed?.includes('corner.stop.gasVolume')) return null
   const pushed = model.parts(model.bump).stopCompression
