@@ -1,0 +1,145 @@
+import { parsePlan, readPlan } from '../../core/plan/parse.ts'
+import type { Problem } from '../../core/plan/problem.ts'
+import type { Plan } from '../../core/plan/schema.ts'
+import type { OpenDocument, Opened, Reply } from '../../electron/contract/contract.ts'
+import { changeBetween, isNoChange } from './change.ts'
+import { emptyHistory, type History } from './history.ts'
+import { readHistory } from './kept-history.ts'
+import { type Notice, withNotice, withoutNotice } from './notices.ts'
+import type { DocumentState, State, View } from './state.ts'
+
+export const isPlan = (value: unknown): boolean => parsePlan(value).ok
+
+/** Whether the plan differs from what its file holds; true without a file. */
+export const unsaved = ({ plan, document }: Pick<State, 'plan' | 'document'>): boolean =>
+  document.savedPlan === null || (plan !== document.savedPlan && !isNoChange(changeBetween(document.savedPlan, plan)))
+
+export function viewOf(plan: Plan): View {
+  const [first, second] = plan.setups
+  return {
+    page: 'travel',
+    setup: first!.id,
+    axle: first!.axles.at(-1)!.id,
+    compared: second?.id ?? null,
+    wheel: 0,
+    field: null,
+    finding: null,
+    folds: {},
+    refused: {},
+    dialog: null,
+  }
+}
+
+const savedPlanOf = ({ savedText }: OpenDocument): Plan | null => {
+  if (savedText === null) return null
+  const read = readPlan(savedText)
+  return read.ok ? read.plan : null
+}
+
+const documentOf = (given: OpenDocument): DocumentState => ({
+  key: given.key,
+  token: given.token,
+  name: given.name,
+  basis: given.basis,
+  savedPlan: savedPlanOf(given),
+  savedAt: given.savedAt,
+  saving: false,
+  recovered: given.recovered,
+})
+
+export type Ready =
+  | {
+      readonly ok: true
+      readonly plan: Plan
+      readonly history: History
+      readonly document: DocumentState
+      readonly historyLost: boolean
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] }
+
+/** A document from the host, made ready to show. */
+export function ready(given: OpenDocument): Ready {
+  const read = readPlan(given.text)
+  if (!read.ok) return read
+  const document = documentOf(given)
+  // A plan that is as its file has it is the file's own object, so that comparing them costs nothing.
+  const same = document.savedPlan !== null && !unsaved({ plan: read.plan, document })
+  const plan = same ? document.savedPlan! : read.plan
+  const history = given.history === undefined ? emptyHistory : readHistory(given.history, plan, isPlan)
+  return { ok: true, plan, document, history: history ?? emptyHistory, historyLost: history === null }
+}
+
+const problemLine = ({ path, found, wanted }: Problem): string =>
+  `${path === '' ? 'The file' : path}: there is ${found}; right would be ${wanted}.`
+
+export const unreadable = (name: string, problems: readonly Problem[]): Notice => ({
+  about: 'open',
+  severity: 'failure',
+  text: `“${name}” cannot be opened: ${problems.length === 1 ? 'one value is' : `${problems.length} values are`} not right. The file was left as it is.`,
+  details: problems.slice(0, 5).map(problemLine),
+  steps: [{ label: 'Open another plan', remedy: { kind: 'open' } }],
+})
+
+const tell = (text: string): Notice => ({ about: 'report', severity: 'news', text, details: [], steps: [] })
+
+/** The state once a document is shown, or told why it cannot be. */
+export function withDocument(state: State, given: OpenDocument, report: string | undefined): State {
+  const made = ready(given)
+  if (!made.ok) return withNotice(state, unreadable(given.name, made.problems))
+  const { plan, history, document } = made
+  let next = withoutNotice(withoutNotice({ ...state, plan, history, document, view: viewOf(plan) }, 'open'), 'report')
+  if (made.historyLost)
+    next = withNotice(next, {
+      ...tell('The plan is complete, but the steps to undo could not be brought back.'),
+      about: 'history',
+    })
+  return report === undefined ? next : withNotice(next, tell(report))
+}
+
+/** The state once the host has answered a request to open something. */
+export function withOpened(state: State, answer: Opened): State {
+  if (answer.kind === 'document') return withDocument(state, answer.document, answer.report)
+  const another = { label: 'Open another plan', remedy: { kind: 'open' } } as const
+  const { rescue } = answer
+  return withNotice(state, {
+    about: 'open',
+    severity: 'failure',
+    text: answer.reason,
+    details: [],
+    steps:
+      rescue === undefined
+        ? [another]
+        : [{ label: 'Open the last good copy', remedy: { kind: 'openFile', token: rescue } }, another],
+  })
+}
+
+/** The first state of the window. `blank` stands in for a document that cannot be read. */
+export function firstState(reply: Reply<'start'>, blank: () => Plan): State {
+  const made = ready(reply.document)
+  const plan = made.ok ? made.plan : blank()
+  const base: State = {
+    plan,
+    history: emptyHistory,
+    view: viewOf(plan),
+    document: made.ok ? made.document : newDocument(plan),
+    settings: reply.settings,
+    recents: reply.recents,
+    demos: reply.demos,
+    about: reply.about,
+    notices: [],
+    hostGone: false,
+  }
+  return withDocument(base, reply.document, reply.report)
+}
+
+/** A plan that is not in a file yet. */
+export const newDocument = (plan: Plan): DocumentState => ({
+  key: crypto.randomUUID(),
+  token: null,
+  name: plan.title === '' ? 'New plan' : plan.title,
+  basis: null,
+  savedPlan: null,
+  savedAt: null,
+  saving: false,
+  recovered: false,
+})

@@ -1,0 +1,66 @@
+import type { Plan } from '../../core/plan/schema.ts'
+import { newDocument, viewOf, withOpened } from './documents.ts'
+import { type Files, guarded, leave } from './files.ts'
+import { emptyHistory } from './history.ts'
+import { withoutNotice } from './notices.ts'
+import { openDialog } from './view.ts'
+
+export async function refreshRecents(files: Files): Promise<void> {
+  const reply = await guarded(files, 'recents', () => files.host.call('recents', {}))
+  if (reply !== null) files.store.write({ ...files.store.read(), recents: reply.recents })
+}
+
+export const open = (files: Files) =>
+  guarded(files, 'open', async () => {
+    await leave(files)
+    const answer = await files.host.call('open', {})
+    if (answer.kind === 'cancelled') return
+    if (answer.kind === 'choose') openDialog(files.store, { kind: 'choose', purpose: 'open' })
+    else files.store.write(withOpened(files.store.read(), answer))
+  })
+
+export const openToken = (files: Files, token: string) =>
+  guarded(files, 'open', async () => {
+    await leave(files)
+    const answer = await files.host.call('openFile', { token })
+    files.store.write(withOpened(files.store.read(), answer))
+  })
+
+export const openDropped = (files: Files, file: File) =>
+  guarded(files, 'open', async () => {
+    await leave(files)
+    const answer = await files.host.drop(file)
+    files.store.write(withOpened(files.store.read(), answer))
+  })
+
+/** Shows a plan that is not in a file yet. */
+export async function startPlan(files: Files, plan: Plan): Promise<void> {
+  await leave(files)
+  const { store } = files
+  store.write({ ...store.read(), plan, history: emptyHistory, document: newDocument(plan), view: viewOf(plan) })
+  files.keeper.touch()
+}
+
+/** Back to what the file holds: the kept copy is what the person does not want. */
+export const backToFile = (files: Files) =>
+  guarded(files, 'recovered', async () => {
+    const { store, host } = files
+    const { document, view } = store.read()
+    const plan = document.savedPlan
+    if (plan === null) return
+    await host.call('forget', { key: document.key })
+    const next = { ...store.read(), plan, history: emptyHistory, document: { ...document, recovered: false } }
+    store.write(withoutNotice({ ...next, view: { ...viewOf(plan), page: view.page } }, 'recovered'))
+  })
+
+/** Shows what somebody else wrote into the file meanwhile, in place of what is here. */
+export const takeTheirs = (files: Files) =>
+  guarded(files, 'open', async () => {
+    const { store, host } = files
+    const { key, token } = store.read().document
+    openDialog(store, null)
+    if (token === null) return
+    await files.keeper.flush()
+    await host.call('forget', { key })
+    store.write(withOpened(store.read(), await host.call('openFile', { token })))
+  })

@@ -1,0 +1,58 @@
+import type { Plan } from '../../core/plan/schema.ts'
+
+/**
+ * Fields are named by where they are: inside the axle shown (`corner.stop.gap`), or from the top of the plan (`vehicle.wheelbase`,
+ * `loads.0.lateral`). A place is the same from the top of the plan: `setups.0.axles.1.corner.stop.gap`.
+ */
+
+const atTop = new Set(['title', 'notes', 'units', 'vehicle', 'loads', 'terrains', 'targets', 'setups'])
+
+/** `springs[0].rate` and `springs.0.rate` alike. */
+export const segments = (path: string): string[] => path.replace(/\[(\d+)\]/g, '.$1').split('.')
+
+export const normal = (path: string): string => segments(path).join('.')
+
+export const isAtTop = (field: string): boolean => atTop.has(segments(field)[0]!)
+
+export const placeIn = (field: string, setup: number, axle: number): string =>
+  isAtTop(field) ? normal(field) : `setups.${setup}.axles.${axle}.${normal(field)}`
+
+/** The value at a path; undefined where there is none. */
+export const valueAt = (within: unknown, path: string): unknown =>
+  segments(path).reduce<unknown>(
+    (value, step) =>
+      typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[step] : undefined,
+    within,
+  )
+
+/** Puts a value into a draft; undefined takes the key away. Groups on the way that are missing are made. */
+export function putAt(draft: object, path: string, value: unknown): void {
+  const steps = segments(path)
+  const last = steps.pop()!
+  let group = draft as Record<string, unknown>
+  for (const step of steps) {
+    if (typeof group[step] !== 'object' || group[step] === null) group[step] = {}
+    group = group[step] as Record<string, unknown>
+  }
+  if (value === undefined) delete group[last]
+  else group[last] = value
+}
+
+/** The list that says what is assumed, and the path by which it names the field. */
+export function assumedList(plan: Plan, place: string): { holder: string; name: string } | null {
+  const steps = segments(place)
+  if (steps[0] === 'vehicle' && steps.length > 1) return { holder: 'vehicle', name: steps.slice(1).join('.') }
+  if (steps[0] !== 'setups' || steps.length < 5) return null
+  const holder = steps.slice(0, 4).join('.')
+  return valueAt(plan, holder) === undefined ? null : { holder, name: steps.slice(4).join('.') }
+}
+
+/** The entry that marks a field as assumed: its own path, or that of a group it belongs to. */
+export function assumedEntry(plan: Plan, place: string): string | null {
+  const at = assumedList(plan, place)
+  if (at === null) return null
+  const list = (valueAt(plan, `${at.holder}.assumed`) ?? []) as string[]
+  return list.find(entry => normal(entry) === at.name || at.name.startsWith(`${normal(entry)}.`)) ?? null
+}
+
+export const isAssumed = (plan: Plan, place: string): boolean => assumedEntry(plan, place) !== null
