@@ -1,0 +1,141 @@
+import { cornerModel } from '../corner/corner.ts'
+import { circleArea } from '../forces/gas.ts'
+import { findRoot } from '../numerics/roots.ts'
+import { GRAVITY, INCH, PSI } from '../units/constants.ts'
+import { measurementPaths } from './measurements.ts'
+import type { Axle, AxleId, Corner, Plan, Stop, UnitSystem } from './schema.ts'
+
+/** What a guided start asks, SI. Everything else of the plan is assumed and marked so. */
+export interface StartingAnswers {
+  readonly title: string
+  readonly units: UnitSystem
+  readonly axle: AxleId
+  readonly suspension: Axle['suspension']
+  /** What one tire carries at ride height, kg. */
+  readonly cornerMass: number
+  readonly shockStroke: number
+  /** Shaft visible at ride height, m. */
+  readonly shaftShowing: number
+  /** Shock and stop travel over wheel travel, from lifting the wheel a known way. */
+  readonly ratio: { readonly shock: number; readonly stop: number }
+  /** N/m, from the chassis end; the last is the main. One or two. */
+  readonly springRates: readonly number[]
+  readonly stop: { readonly stroke: number; readonly gap: number } | null
+}
+
+/** Assumed until measured: sizes common in the trade ("common practice"), chosen to be plausible, not to be right. */
+const ASSUMED = {
+  unsprungShare: 0.15,
+  shockShaft: (7 / 8) * INCH,
+  stopShaft: 1.375 * INCH,
+  charge: 150 * PSI,
+  /** Gas volume at full length over what the shaft pushes aside. */
+  shockGas: 3,
+  stopGas: 1.5,
+  /** Solid length over free length of a coilover spring. */
+  solid: 0.35,
+  tender: { freeLength: 8 * INCH, solidLength: 3 * INCH },
+  track: 66 * INCH,
+  spacing: 0.6,
+  tire: { radius: 17.5 * INCH, rate: 210_000, damping: 400 },
+  vehicle: { wheelbase: 114 * INCH, cgHeight: 30 * INCH, rollAxisHeight: 12 * INCH },
+} as const
+
+const TAKEN = [
+  'corner.cornerMass',
+  'corner.linkage.shock',
+  'corner.linkage.stop',
+  'corner.shock.stroke',
+  'corner.shock.showing',
+  'corner.springs.springs.0.rate',
+  'corner.springs.springs.1.rate',
+  'corner.stop.stroke',
+  'corner.stop.gap',
+]
+
+function startingStop({ stroke, gap }: NonNullable<StartingAnswers['stop']>): Stop {
+  return {
+    kind: 'hydraulic',
+    stroke,
+    gap,
+    shaftDiameter: ASSUMED.stopShaft,
+    charge: ASSUMED.charge,
+    gasVolume: circleArea(ASSUMED.stopShaft) * stroke * ASSUMED.stopGas,
+  }
+}
+
+function startingCorner(answers: StartingAnswers, preload: number): Corner {
+  const { shockStroke, springRates } = answers
+  const mainFree = Math.max(12 * INCH, (shockStroke + preload) * 1.25) / (1 - ASSUMED.solid)
+  const dual = springRates.length > 1
+  return {
+    cornerMass: answers.cornerMass,
+    unsprungMass: answers.cornerMass * ASSUMED.unsprungShare,
+    linkage: { kind: 'ratio', ...answers.ratio },
+    shock: {
+      stroke: shockStroke,
+      showing: answers.shaftShowing,
+      shaftDiameter: ASSUMED.shockShaft,
+      gas: { charge: ASSUMED.charge, volume: circleArea(ASSUMED.shockShaft) * shockStroke * ASSUMED.shockGas },
+      compression: [],
+      rebound: [],
+    },
+    springs: {
+      springs: springRates.map((rate, i) =>
+        i === springRates.length - 1
+          ? { name: 'main', rate, freeLength: mainFree, solidLength: mainFree * ASSUMED.solid }
+          : { name: 'tender', rate, ...ASSUMED.tender },
+      ),
+      preload,
+      crossover: dual ? { gap: Math.max(0, shockStroke - answers.shaftShowing) / 2 } : null,
+    },
+    stop: answers.stop === null ? null : startingStop(answers.stop),
+    tire: ASSUMED.tire,
+    clearance: { bump: null, droop: null },
+  }
+}
+
+/** Preload at which the springs hold the car at the ride height it was measured at, m; 0 where no sensible one does. */
+function holdingPreload(answers: StartingAnswers): number {
+  const weight = answers.cornerMass * (1 - ASSUMED.unsprungShare) * GRAVITY
+  const over = (preload: number): number =>
+    cornerModel({ ...startingCorner(answers, preload), stop: null }).forces(0, 'slow').total - weight
+  const root = findRoot(over, 0, 12 * INCH, 1e-7)
+  return root.found ? root.at : 0
+}
+
+const marked = (axle: Axle, taken: readonly string[]): Axle => ({
+  ...axle,
+  assumed: measurementPaths(axle).filter(path => !taken.includes(path)),
+})
+
+/**
+ * A first plan from a handful of measurements: one axle, one setup, all else assumed and marked. Preload is assumed to be what holds
+ * the measured ride height. The result is for `parsePlan` to accept or refuse: answers may contradict each other.
+ */
+export function startingPlan(answers: StartingAnswers): Plan {
+  const axle: Axle = {
+    id: answers.axle,
+    suspension: answers.suspension,
+    track: ASSUMED.track,
+    antiRollRate: 0,
+    ...(answers.suspension === 'solid'
+      ? { shockSpacing: ASSUMED.track * ASSUMED.spacing, stopSpacing: ASSUMED.track * ASSUMED.spacing }
+      : {}),
+    corner: startingCorner(answers, holdingPreload(answers)),
+  }
+  return {
+    format: 'stopgap-plan',
+    version: 1,
+    title: answers.title,
+    notes: '',
+    units: answers.units,
+    vehicle: { name: '', ...ASSUMED.vehicle, assumed: ['wheelbase', 'cgHeight', 'rollAxisHeight'] },
+    setups: [{ id: 'as-found', name: 'As found', axles: [marked(axle, TAKEN)] }],
+    loads: [],
+    terrains: [],
+  }
+}
+
+/** The other axle of a plan that has only one: the same values, every one of them assumed. */
+export const otherAxle = (axle: Axle): Axle => marked({ ...axle, id: axle.id === 'front' ? 'rear' : 'front' }, [])
