@@ -7,6 +7,9 @@ import type { Rule } from './rule.ts'
 /** Least share of bump travel the coilover should carry alone where the plan names no target: common practice. */
 export const LEAST_COILOVER_SHARE = 0.4
 
+/** A share this near its target meets it: less than anybody reads off. */
+const SHARE_MARK = 0.005
+
 /** Closer to the touch than this a change of spring rate falls together with it, m: common practice. */
 const TOGETHER = INCH / 2
 
@@ -16,7 +19,7 @@ const VOLUME_DOUBT = 0.1
 export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding | null => {
   const { engagement, travel } = figures
   const target = targets?.coiloverShare ?? LEAST_COILOVER_SHARE
-  if (engagement === null || travel.bump === 0 || engagement.share >= target) return null
+  if (engagement === null || travel.bump === 0 || engagement.share >= target - SHARE_MARK) return null
   const wheel = target * travel.bump
   const gap = model.linkage.at(wheel).stop
   const longer = gap - model.corner.stop!.gap
