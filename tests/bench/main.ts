@@ -1,0 +1,43 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
+import path from 'node:path'
+import { parseArgs } from 'node:util'
+import { amount, type Benchmark, type Kept, ratioOf } from './benchmark.ts'
+import { shipped } from './shipped.ts'
+
+/**
+ * `npm run bench` measures everything, `npm run bench -- window` what has that word in its name.
+ * `--keep` writes what was measured to kept.json, which later runs show beside their own.
+ */
+const benchmarks: readonly Benchmark[] = [...shipped]
+
+const keptFile = path.join(import.meta.dirname, 'kept.json')
+const kept: Record<string, Kept> = existsSync(keptFile) ? JSON.parse(readFileSync(keptFile, 'utf8')) : {}
+
+const { values, positionals } = parseArgs({ options: { keep: { type: 'boolean' } }, allowPositionals: true })
+const chosen = benchmarks.filter(({ name }) => positionals.every(word => name.includes(word)))
+if (chosen.length === 0) {
+  console.error(`Nothing measured has “${positionals.join(' ')}” in its name. There are:`)
+  for (const { name } of benchmarks) console.error(`  ${name}`)
+  process.exit(1)
+}
+
+let missed = 0
+for (const { name, reference, budget, measure } of chosen) {
+  const sample = await measure()
+  const ratio = ratioOf(sample)
+  const before = kept[name]
+  if (ratio > budget) missed += 1
+  const change =
+    before === undefined
+      ? 'nothing kept'
+      : `kept ${before.ratio.toFixed(2)} (${amount(before.value, before.unit)}), now ${((ratio / before.ratio - 1) * 100).toFixed(0)} %`
+  console.log(`${ratio > budget ? 'MISS' : 'pass'}  ${name}: ${amount(sample.value, sample.unit)}`)
+  console.log(
+    `      ${ratio.toFixed(2)} × ${reference} (${amount(sample.reference, sample.unit)}); budget ${budget} ×; ${change}`,
+  )
+  kept[name] = { ratio, value: sample.value, unit: sample.unit }
+}
+
+if (values.keep) writeFileSync(keptFile, `${JSON.stringify(kept, null, 2)}\n`)
+console.log(`${chosen.length - missed} within budget, ${missed} over`)
+process.exitCode = missed > 0 ? 1 : 0

@@ -1,0 +1,39 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import path from 'node:path'
+import { gzipSync } from 'node:zlib'
+import type { Benchmark } from './benchmark.ts'
+import { timedPrograms } from './stopwatch.ts'
+
+const root = path.join(import.meta.dirname, '../..')
+const react = path.join(root, 'node_modules/react-dom/cjs/react-dom-client.production.js')
+
+function built(file: string): string {
+  const found = path.join(root, 'dist', file)
+  if (!existsSync(found)) throw new Error(`dist/${file} is not there. Run npm run build first.`)
+  return found
+}
+
+const packed = (file: string): number => gzipSync(readFileSync(file)).byteLength
+
+/** What is shipped: how large the window is, and how soon the command line answers. */
+export const shipped: readonly Benchmark[] = [
+  {
+    name: 'size of the window, packed',
+    reference: 'the part of React it draws with, packed',
+    budget: 4,
+    measure: async () => {
+      const folder = built('renderer')
+      const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(file =>
+        /\.(js|css|html)$/.test(file),
+      )
+      const value = files.reduce((sum, file) => sum + packed(path.join(folder, file)), 0)
+      return { unit: 'bytes', value, reference: packed(react) }
+    },
+  },
+  {
+    name: 'start of the command line',
+    reference: 'start of Node alone',
+    budget: 3,
+    measure: () => timedPrograms([built('cli.js'), '--version'], ['--eval', '0']),
+  },
+]

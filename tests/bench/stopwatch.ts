@@ -1,0 +1,37 @@
+import { spawnSync } from 'node:child_process'
+import { measure } from 'mitata'
+import type { Sample } from './benchmark.ts'
+
+const rounds = 5
+/** Per round and side, ns. */
+const share = 60e6
+
+const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!
+
+/** Times two pieces of work in turn, so that whatever else the machine does falls on both; each is given by its median. */
+export async function timed(work: () => unknown, reference: () => unknown): Promise<Sample> {
+  const [own, other]: [number[], number[]] = [[], []]
+  for (let round = 0; round < rounds; round++) {
+    own.push((await measure(work, { min_cpu_time: share })).p50)
+    other.push((await measure(reference, { min_cpu_time: share })).p50)
+  }
+  return { unit: 'ns', value: median(own), reference: median(other) }
+}
+
+/** The same for two programs, each run from start to end with this Node. */
+export async function timedPrograms(work: readonly string[], reference: readonly string[]): Promise<Sample> {
+  const [own, other]: [number[], number[]] = [[], []]
+  for (let round = 0; round < 2 * rounds; round++) {
+    own.push(duration(work))
+    other.push(duration(reference))
+  }
+  return { unit: 'ns', value: median(own), reference: median(other) }
+}
+
+function duration(args: readonly string[]): number {
+  const started = process.hrtime.bigint()
+  const { status, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' })
+  const taken = Number(process.hrtime.bigint() - started)
+  if (status !== 0) throw new Error(`node ${args.join(' ')} ended with code ${status}: ${stderr}`)
+  return taken
+}

@@ -1,0 +1,27 @@
+import { test as base, type Page } from '@playwright/test'
+import { type Served, serveWindow } from './served.ts'
+
+interface Fixtures {
+  /** Absolute path of the plan the window opens first; without one it opens as it does the first time. */
+  planFile: string | undefined
+  served: Served
+  /** The window, open and past its start. A fault the page does not catch fails the test. */
+  window: Page
+}
+
+export const test = base.extend<Fixtures>({
+  planFile: [undefined, { option: true }],
+  served: async ({ planFile }, use) => {
+    const served = await serveWindow(planFile)
+    await use(served)
+    await served.end()
+  },
+  window: async ({ page, served }, use) => {
+    const faults: string[] = []
+    page.on('pageerror', fault => faults.push(fault.stack ?? fault.message))
+    await page.goto(served.address)
+    await use(page)
+    if (faults.length > 0) throw new Error(`The page met faults it did not catch:\n${faults.join('\n')}`)
+  },
+})
+export { expect } from '@playwright/test'
