@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { realpath } from 'node:fs/promises'
-import { basename, resolve } from 'node:path'
+import { basename, dirname, join, resolve } from 'node:path'
 import { readPlan } from '../../core/plan/parse.ts'
 import type { OpenDocument, Opened } from '../contract/contract.ts'
 import { planName } from '../contract/plan-text.ts'
@@ -9,7 +9,14 @@ import { digest, type FileText, readPlanFile } from './plan-file.ts'
 import { reason } from './reason.ts'
 import type { Shelves } from './shelves.ts'
 
-export const realPathOf = (path: string): Promise<string> => realpath(path).catch(() => resolve(path))
+/** The path without links; of a file that is not there yet, its folder's. */
+export async function realPathOf(path: string): Promise<string> {
+  const whole = resolve(path)
+  return realpath(whole).catch(async () => {
+    const folder = dirname(whole)
+    return folder === whole ? whole : join(await realPathOf(folder), basename(whole))
+  })
+}
 
 /** The key of a plan that is in a file: the same for the same file, in every run. */
 export const keyOf = (realPath: string): string => createHash('sha256').update(realPath).digest('hex').slice(0, 40)

@@ -42,10 +42,6 @@ export function latestWriter() {
       job.done = carryOut(path, content, job).finally(() => jobs.delete(path))
       return job.done
     },
-    /** When nothing is being written any more; failures were told to those who asked for the writing. */
-    async settled(): Promise<void> {
-      while (jobs.size > 0) await Promise.allSettled([...jobs.values()].map(job => job.done))
-    },
   }
 }
 

@@ -1,7 +1,7 @@
 import { mkdir } from 'node:fs/promises'
 import { basename, dirname } from 'node:path'
 import type { Handlers } from '../contract/answer.ts'
-import type { Opened, Recents, Reply, Request } from '../contract/contract.ts'
+import type { Recents, Reply, Request, Settings, Tell } from '../contract/contract.ts'
 import { whyNotPlan } from '../contract/plan-text.ts'
 import { showFolder } from './chooser.ts'
 import { keyOf, openPath, realPathOf } from './documents.ts'
@@ -11,6 +11,7 @@ import { save, saveAt, saveIn } from './saving.ts'
 import type { StoredSettings } from './settings.ts'
 import { type Shelves, shelvesIn } from './shelves.ts'
 import { demosIn, firstDocument, namedDemos, openToken } from './start.ts'
+import { workUnderWay } from './work-under-way.ts'
 
 /** A native file dialog, where the host has one. null: the person thought better of it. */
 export interface Dialogs {
@@ -29,16 +30,20 @@ export interface ServiceOptions {
   /** Absolute path of the file to open first. */
   file: string | null
   dialogs: Dialogs | null
+  /** Speaks to the window unasked. */
+  tell: Tell
 }
 
 export interface Services {
   handlers: Handlers
-  /** A file that came from outside: a double click, a second start. */
-  openOutside(path: string): Promise<Opened>
+  /** A file that came from outside: a double click, a second start. A window that has not asked what to show gets it then. */
+  openOutside(path: string): Promise<void>
+  /** The window is gone; a new one will ask what to show. */
+  windowClosed(): void
   /** The token for a file the person dropped on the window. */
   tokenFor(path: string): Promise<string>
   settings(): Promise<StoredSettings>
-  changeSettings(part: Partial<StoredSettings>): Promise<void>
+  changeSettings(part: Partial<StoredSettings>): Promise<Settings>
   /** When everything asked for is on the disk. */
   settled(): Promise<void>
 }
@@ -46,8 +51,10 @@ export interface Services {
 /** What the window may ask, carried out the same in every host. */
 export function createServices(options: ServiceOptions): Services {
   const shelves = shelvesIn(options.data)
+  const busy = workUnderWay()
   let file = options.file
   let lastKept = ''
+  let shown = false
 
   /** With what the person has yet to be told. */
   function told<T extends { kind: string }>(opened: T): T {
@@ -65,6 +72,7 @@ export function createServices(options: ServiceOptions): Services {
     const demos = await demosIn(options.demos)
     const { document, reports } = await firstDocument(file, demos, shelves)
     file = null
+    shown = true
     const sentences = [...reports, ...shelves.takeReports()]
     return {
       document,
@@ -98,10 +106,17 @@ export function createServices(options: ServiceOptions): Services {
     return { kind: 'kept' }
   }
 
+  const change = busy.tracked(async (part: Partial<StoredSettings>): Promise<Settings> => {
+    await shelves.attempt(shelves.settings.change(part))
+    const { theme } = await shelves.settings.read()
+    if (part.theme !== undefined) options.tell('settings', { theme })
+    return { theme }
+  })
+
   return {
     handlers: {
       start,
-      keep,
+      keep: busy.tracked(keep),
       open: async () => {
         if (options.dialogs === null) return { kind: 'choose' }
         const path = await options.dialogs.open()
@@ -110,29 +125,32 @@ export function createServices(options: ServiceOptions): Services {
       openFile: async ({ token }) => told(await openToken(token, shelves)),
       recents: async () => ({ recents: await recents(shelves) }),
       folder: request => showFolder(request, options.home, shelves),
-      save: request => save(request, shelves),
-      saveAs: async request => {
+      save: busy.tracked(request => save(request, shelves)),
+      saveAs: busy.tracked(async request => {
         if (options.dialogs === null) return { kind: 'choose' }
         const path = await options.dialogs.save(request.name)
         return path === null ? { kind: 'cancelled' } : saveAt(path, request, shelves)
-      },
-      saveIn: request => saveIn(request, shelves),
-      forget: async ({ key }) => {
+      }),
+      saveIn: busy.tracked(request => saveIn(request, shelves)),
+      forget: busy.tracked(async ({ key }) => {
         await shelves.attempt(shelves.kept.forget(key))
         const entry = (await shelves.recents.list()).find(each => each.key === key)
         if (entry?.path === null) await shelves.attempt(shelves.recents.drop(key))
         return {}
-      },
-      settings: async part => {
-        await shelves.attempt(shelves.settings.change(part))
-        return { theme: (await shelves.settings.read()).theme }
-      },
+      }),
+      settings: change,
     },
-    openOutside: async path => told(await openPath(path, shelves)),
+    openOutside: async path => {
+      if (shown) options.tell('opened', told(await openPath(path, shelves)))
+      else file = path
+    },
+    windowClosed: () => {
+      shown = false
+    },
     tokenFor: async path => shelves.tokens.give({ kind: 'file', path: await realPathOf(path) }),
     settings: () => shelves.settings.read(),
-    changeSettings: part => shelves.attempt(shelves.settings.change(part)),
-    settled: () => shelves.writer.settled(),
+    changeSettings: change,
+    settled: busy.settled,
   }
 }
 

@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { type KeptCopies, keptCopies } from './kept.ts'
-import { type LatestWriter, latestWriter } from './latest-writer.ts'
+import { latestWriter } from './latest-writer.ts'
 import { type PreviousVersions, previousVersions } from './previous.ts'
 import { reason } from './reason.ts'
 import { type RecentPlans, recentPlans } from './recents.ts'
@@ -14,7 +14,6 @@ export interface Shelves {
   previous: PreviousVersions
   recents: RecentPlans
   settings: SettingsStore
-  writer: LatestWriter
   /** Waits for bookkeeping; a refusal of the system is reported, and stops nothing. */
   attempt(work: Promise<unknown>): Promise<void>
   /** Sentences the person has not been told yet, each once. */
@@ -35,7 +34,6 @@ export function shelvesIn(folder: string): Shelves {
     previous: previousVersions(join(folder, 'previous'), writer),
     recents: recentPlans(join(folder, 'recent.json'), writer, report),
     settings: storedSettings(join(folder, 'settings.json'), writer, report),
-    writer,
     attempt: async work => {
       try {
         await work

@@ -1,0 +1,118 @@
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { answer, type Handlers } from '../contract/answer.ts'
+import type { Tell } from '../contract/contract.ts'
+import { pageHeaders } from '../contract/page.ts'
+import { windowFile } from '../services/window-files.ts'
+import { jsonBody } from './body.ts'
+import { createGuard, type Guard } from './guard.ts'
+import { Refusal } from './refusal.ts'
+import { createStreams } from './streams.ts'
+
+export interface ServeOptions {
+  handlers: Handlers
+  /** Folder of the built window. */
+  files: string
+  /** Hears of errors that ought not to happen. */
+  fault(error: unknown): void
+  /** How long the last window may be away, ms, before it counts as closed. */
+  grace: number
+}
+
+export interface Served {
+  /** An address that lets one browser in, once. */
+  newAddress(): string
+  tell: Tell
+  hadWindow(): boolean
+  /** Settles when the last window has closed. */
+  abandoned: Promise<void>
+  end(): Promise<void>
+}
+
+/** Serves the window on a free port of 127.0.0.1, to whoever holds an address given out here. */
+export async function serve(options: ServeOptions): Promise<Served> {
+  const streams = createStreams(options.grace)
+  const server = createServer()
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject)
+    server.listen(0, '127.0.0.1', resolve)
+  })
+  const guard = createGuard((server.address() as AddressInfo).port)
+  server.on('request', (request, response) => {
+    for (const [name, value] of Object.entries(pageHeaders)) response.setHeader(name, value)
+    route(request, response, guard, streams.add, options).catch((error: unknown) => refuse(response, error, options))
+  })
+  return {
+    newAddress: guard.newAddress,
+    tell: streams.tell,
+    hadWindow: streams.hadWindow,
+    abandoned: streams.abandoned,
+    end: () => {
+      streams.close()
+      return new Promise(resolve => {
+        server.close(() => resolve())
+        server.closeIdleConnections()
+        setTimeout(() => server.closeAllConnections(), 1000).unref()
+      })
+    },
+  }
+}
+
+async function route(
+  request: IncomingMessage,
+  response: ServerResponse,
+  guard: Guard,
+  listen: (stream: ServerResponse) => void,
+  options: ServeOptions,
+): Promise<void> {
+  guard.checkSource(request)
+  const { pathname, searchParams } = addressOf(request, guard.origin)
+  if (pathname === '/enter') {
+    allow(request, 'GET')
+    response.writeHead(303, guard.enter(searchParams.get('ticket'))).end()
+    return
+  }
+  guard.checkCookie(request)
+  if (pathname === '/events') {
+    guard.checkSecret(request)
+    allow(request, 'GET')
+    listen(response)
+    return
+  }
+  if (pathname.startsWith('/call/')) {
+    guard.checkSecret(request)
+    allow(request, 'POST')
+    const body = await jsonBody(request)
+    const done = await answer(options.handlers, pathname.slice('/call/'.length), body, options.fault)
+    if (done.kind === 'refused') throw new Refusal(done.status, done.sentence)
+    response.writeHead(200, { 'content-type': 'application/json; charset=utf-8' }).end(JSON.stringify(done.value))
+    return
+  }
+  allow(request, 'GET', 'HEAD')
+  const file = await windowFile(options.files, pathname)
+  if (file === null) throw new Refusal(404, 'There is nothing at this address.')
+  response.writeHead(200, { 'content-type': file.type, 'content-length': file.content.byteLength })
+  response.end(request.method === 'HEAD' ? undefined : file.content)
+}
+
+function addressOf(request: IncomingMessage, origin: string): URL {
+  const target = request.url ?? '/'
+  if (!target.startsWith('/') || target.startsWith('//')) throw new Refusal(404, 'There is nothing at this address.')
+  return new URL(target, origin)
+}
+
+function allow(request: IncomingMessage, ...methods: string[]): void {
+  if (methods.includes(request.method ?? '')) return
+  throw new Refusal(405, `This address takes ${methods.join(' and ')} only.`, { allow: methods.join(', ') })
+}
+
+function refuse(response: ServerResponse, error: unknown, options: ServeOptions): void {
+  if (!(error instanceof Refusal)) options.fault(error)
+  if (response.headersSent) {
+    response.destroy()
+    return
+  }
+  const { status, message, headers } =
+    error instanceof Refusal ? error : new Refusal(500, 'Stopgap met a fault of its own. Start it again.')
+  response.writeHead(status, { ...headers, 'content-type': 'text/plain; charset=utf-8' }).end(`${message}\n`)
+}

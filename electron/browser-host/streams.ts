@@ -1,0 +1,48 @@
+import type { ServerResponse } from 'node:http'
+import type { Tell } from '../contract/contract.ts'
+
+const beat = 10_000
+
+/** The windows that listen. Their streams carry the events, and their end is the end of the window. */
+export function createStreams(grace: number) {
+  let leave: () => void
+  const abandoned = new Promise<void>(resolve => {
+    leave = resolve
+  })
+  const open = new Set<ServerResponse>()
+  let hadOne = false
+  let waiting: ReturnType<typeof setTimeout> | undefined
+
+  const heart = setInterval(() => {
+    for (const stream of open) stream.write(': here\n\n')
+  }, beat)
+  heart.unref()
+
+  return {
+    add(stream: ServerResponse): void {
+      hadOne = true
+      clearTimeout(waiting)
+      open.add(stream)
+      stream.writeHead(200, { 'content-type': 'text/event-stream; charset=utf-8' })
+      stream.write(': here\n\n')
+      stream.on('close', () => {
+        open.delete(stream)
+        // A page that is loaded again comes back at once.
+        if (open.size === 0) waiting = setTimeout(() => leave(), grace)
+      })
+    },
+    tell: ((name, payload) => {
+      for (const stream of open) stream.write(`event: ${name}\ndata: ${JSON.stringify(payload)}\n\n`)
+    }) as Tell,
+    /** Settles when no window has been there for the length of `grace`, ms, after there was one. */
+    abandoned,
+    /** Whether a window ever came. */
+    hadWindow: () => hadOne,
+    close(): void {
+      clearInterval(heart)
+      for (const stream of open) stream.end()
+      open.clear()
+      clearTimeout(waiting)
+    },
+  }
+}
