@@ -123,16 +123,18 @@ const axleSchema = z.strictObject({
 
 const setupSchema = z.strictObject({ id, name, axles: z.array(axleSchema).min(1).max(2) })
 
+/** What every load has; `assumed`: its size is taken on trust until somebody weighs or measures it. */
+const loadHead = { id, name, assumed: z.literal(true).optional() }
+
 const loadSchema = z.discriminatedUnion('kind', [
   z.strictObject({
-    id,
-    name,
+    ...loadHead,
     kind: z.literal('payload'),
     masses: z.strictObject({ front: number(-50_000, 50_000).optional(), rear: number(-50_000, 50_000).optional() }),
   }),
-  z.strictObject({ id, name, kind: z.literal('cornering'), lateral: number(-100, 100) }),
-  z.strictObject({ id, name, kind: z.literal('braking'), deceleration: number(-100, 100) }),
-  z.strictObject({ id, name, kind: z.literal('terrain'), amplitude: number(0, 20) }),
+  z.strictObject({ ...loadHead, kind: z.literal('cornering'), lateral: number(-100, 100) }),
+  z.strictObject({ ...loadHead, kind: z.literal('braking'), deceleration: number(-100, 100) }),
+  z.strictObject({ ...loadHead, kind: z.literal('terrain'), amplitude: number(0, 20) }),
 ])
 
 const terrainSchema = z.discriminatedUnion('kind', [
