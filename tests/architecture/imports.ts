@@ -25,7 +25,7 @@ export const mayUse: Record<Layer, readonly string[]> = {
   'electron/preload': ['core', 'electron/contract'],
   'electron/browser-host': ['core', 'electron/contract', 'electron/services'],
   'electron/cli': ['core', 'electron/contract', 'electron/services'],
-  'electron/start': ['core', 'electron/contract', 'electron/services', 'electron/browser-host'],
+  'electron/start': ['core', 'electron/contract', 'electron/services', 'electron/browser-host', 'electron/cli'],
   renderer: ['core', 'electron/contract'],
 }
 
