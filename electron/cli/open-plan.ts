@@ -1,0 +1,31 @@
+import { resolve } from 'node:path'
+import { readPlan } from '../../core/plan/parse.ts'
+import type { Problem } from '../../core/plan/problem.ts'
+import type { Plan } from '../../core/plan/schema.ts'
+import { readText } from '../services/plan-file.ts'
+
+export type OpenedPlan = { readonly ok: true; readonly plan: Plan } | { readonly ok: false; readonly complaint: string }
+
+const problemText = ({ path, found, wanted }: Problem): string =>
+  `\n${path === '' ? 'the file as a whole' : path}\n  found:  ${found}\n  wanted: ${wanted}\n`
+
+/** Everything that is wrong with a plan, each by its path in the file. */
+export const problemsText = (file: string, problems: readonly Problem[]): string =>
+  `${file} cannot be used: ${problems.length === 1 ? 'one value is' : `${problems.length} values are`} not right.\n${problems
+    .map(problemText)
+    .join('')}`
+
+/**
+ * The plan in a file, or what to tell the person instead.
+ * @param file as the person named it
+ * @param folder where the name is taken from
+ */
+export async function openPlan(file: string, folder: string): Promise<OpenedPlan> {
+  const read = await readText(resolve(folder, file))
+  if (read.kind !== 'text') {
+    const why = read.kind === 'missing' ? 'there is no such file' : read.why
+    return { ok: false, complaint: `${file} could not be read: ${why}.\n` }
+  }
+  const parsed = readPlan(read.text)
+  return parsed.ok ? parsed : { ok: false, complaint: problemsText(file, parsed.problems) }
+}
