@@ -2,7 +2,7 @@ import { axleBudget } from '../../core/budget/budget.ts'
 import type { AxleBudget } from '../../core/budget/results.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
 import type { CornerModel } from '../../core/corner/corner-model.ts'
-import type { Axle, Corner, UnitSystem } from '../../core/plan/schema.ts'
+import type { Axle, Corner, Plan } from '../../core/plan/schema.ts'
 
 /** Plans are never changed in place, so an axle that is the same object has the same results: they are worked out once. */
 
@@ -21,14 +21,17 @@ export interface AxleResults {
   readonly model: CornerModel
 }
 
-const results: Record<UnitSystem, WeakMap<Axle, AxleResults>> = { inch: new WeakMap(), metric: new WeakMap() }
+type Asked = Pick<Plan, 'units' | 'targets'>
 
-/** @param system units the findings speak in */
-export function axleResults(axle: Axle, system: UnitSystem): AxleResults {
-  const known = results[system].get(axle)
-  if (known !== undefined) return known
+const results = new WeakMap<Axle, { asked: Asked; found: AxleResults }>()
+
+/** @param asked units the findings speak in, and what is aimed at */
+export function axleResults(axle: Axle, { units, targets }: Asked): AxleResults {
+  const known = results.get(axle)
+  if (known !== undefined && known.asked.units === units && known.asked.targets === targets) return known.found
   const model = modelOf(axle.corner)
-  const found = { model, budget: axleBudget(axle, system, model) }
-  results[system].set(axle, found)
+  const asked = { units, targets }
+  const found = { model, budget: axleBudget(axle, asked, model) }
+  results.set(axle, { asked, found })
   return found
 }

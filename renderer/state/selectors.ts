@@ -1,5 +1,5 @@
 import type { Axle, Setup } from '../../core/plan/schema.ts'
-import { placeIn } from './place.ts'
+import { normal, placeIn } from './place.ts'
 import { type AxleResults, axleResults } from './results.ts'
 import type { State } from './state.ts'
 
@@ -25,7 +25,7 @@ export function shownAxle(state: State): { axle: Axle; index: number } {
   return { axle: setup.axles[index]!, index }
 }
 
-export const resultsShown = (state: State): AxleResults => axleResults(shownAxle(state).axle, state.plan.units)
+export const resultsShown = (state: State): AxleResults => axleResults(shownAxle(state).axle, state.plan)
 
 /** The setup drawn as a ghost, if it has the axle shown. */
 export function comparedSetup(state: State): { setup: Setup; axle: Axle; results: AxleResults } | null {
@@ -35,7 +35,7 @@ export function comparedSetup(state: State): { setup: Setup; axle: Axle; results
   const setup = plan.setups.find(({ id }) => id === view.compared)
   const axle = setup?.axles.find(({ id }) => id === shown.id)
   if (setup === undefined || axle === undefined || setup === present) return null
-  return { setup, axle, results: axleResults(axle, plan.units) }
+  return { setup, axle, results: axleResults(axle, plan) }
 }
 
 /** The wheel position shown, kept to the travel of the axle shown. */
@@ -47,3 +47,11 @@ export function shownWheel(state: State): number {
 /** Where a field of the axle shown stands in the plan. */
 export const placeOf = (state: State, field: string): string =>
   placeIn(field, shownSetup(state).index, shownAxle(state).index)
+
+/** The finding pointed at, with its field's name as fields have it. */
+export function focusedFinding(state: State): { id: string; field: string } | null {
+  const { finding } = state.view
+  if (finding === null) return null
+  const found = resultsShown(state).budget.findings.find(({ id }) => id === finding)
+  return found === undefined ? null : { id: found.id, field: normal(found.field) }
+}

@@ -1,5 +1,6 @@
 import { current } from 'immer'
-import type { AxleId, Setup } from '../../core/plan/schema.ts'
+import type { AxleId } from '../../core/plan/schema.ts'
+import { otherAxle } from '../../core/plan/starting.ts'
 import { edit } from './edit.ts'
 import { shownSetup } from './selectors.ts'
 import type { Store } from './store.ts'
@@ -65,14 +66,12 @@ export const renameSetup = (store: Store, id: string, name: string, gesture: str
     gesture,
   )
 
-const mirrored = (setup: Setup, id: AxleId): Setup['axles'][number] => ({ ...setup.axles[0]!, id })
-
-/** Gives every setup the axle it lacks, as a copy of the one it has. */
+/** Gives every setup the axle it lacks: the values of the one it has, all of them assumed. */
 export const addAxle = (store: Store, id: AxleId) =>
   edit(store, `${id} axle added`, plan => {
     for (const setup of plan.setups)
       if (setup.axles.every(axle => axle.id !== id)) {
-        setup.axles.push(mirrored(current(setup), id))
+        setup.axles.push(otherAxle(current(setup.axles[0]!)))
         setup.axles.sort((a, b) => a.id.localeCompare(b.id))
       }
   })

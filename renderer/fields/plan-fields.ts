@@ -1,0 +1,87 @@
+import { type FieldSpec, spec } from './field-spec.ts'
+
+export const planFields: Readonly<Record<string, FieldSpec>> = {
+  'loads.*.masses.front': spec(
+    'mass',
+    'on the front',
+    'the load on the front',
+    'What the front scales read more with the load than without.',
+  ),
+  'loads.*.masses.rear': spec(
+    'mass',
+    'on the rear',
+    'the load on the rear',
+    'What the rear scales read more with the load than without.',
+  ),
+  'loads.*.lateral': spec(
+    'acceleration',
+    'sideways',
+    'the sideways pull',
+    'How hard the hardest corner pulls: on dirt mostly between 0.4 and 0.7 g.',
+  ),
+  'loads.*.deceleration': spec(
+    'acceleration',
+    'braking',
+    'the braking',
+    'How hard the hardest braking pulls: on dirt mostly between 0.4 and 0.7 g.',
+  ),
+  'loads.*.amplitude': spec(
+    'length',
+    'travel asked',
+    'the travel asked for',
+    'Wheel travel above standing that the ground asks for and the stop should not see.',
+  ),
+  'terrains.*.spacing': spec(
+    'length',
+    'spacing',
+    'the whoops’ spacing',
+    'From top to top, with a long tape or in paces.',
+  ),
+  'terrains.*.height': spec(
+    'length',
+    'height',
+    'the height',
+    'From the bottom to the top, with a straight edge across.',
+  ),
+  'terrains.*.speed': spec('speed', 'speed', 'the speed', 'Speed it is driven at.'),
+  'terrains.*.count': spec('count', 'how many', 'the number of whoops', 'How many in a row.'),
+  'terrains.*.drop': spec('length', 'drop', 'the drop', 'How far the hanging wheel falls before it touches.'),
+  'terrains.*.duration': spec('time', 'time', 'the time', 'How long to drive it. 30 s or more evens out chance.'),
+  'terrains.*.seed': spec('count', 'draw', 'the draw', 'Any whole number: the same one gives the same road again.'),
+  'terrains.*.length': spec('length', 'length', 'the ledge’s length', 'How long the top is before it ends.'),
+  'targets.coiloverShare': spec(
+    'share',
+    'On the coilover',
+    'the share of bump on the coilover',
+    'Least share of bump travel before the stop is met.',
+    { short: 'Coilover', more: 'No target? Leave it empty.' },
+  ),
+  'targets.coiloverTravel': spec(
+    'length',
+    'Coilover zone',
+    'the coilover zone aimed at',
+    'Least wheel travel from ride height before the stop is met.',
+    { more: 'No target? Leave it empty.' },
+  ),
+  'targets.landingDrop': spec(
+    'length',
+    'Landing',
+    'the landing aimed at',
+    'Highest drop it should take without metal meeting metal.',
+    { more: 'No target? Leave it empty.' },
+  ),
+  'targets.shockLeft': spec(
+    'length',
+    'Shaft left at bump',
+    'the shaft left at full bump',
+    'Least shock shaft that should still show at full bump.',
+    { short: 'Shaft left', more: 'No target? Leave it empty.' },
+  ),
+  'targets.stopPressure': spec(
+    'pressure',
+    'Stop pressure',
+    'the stop pressure allowed',
+    'Highest pressure the stop should see when closed in a hit.',
+    { more: 'No target? Leave it empty.' },
+  ),
+}

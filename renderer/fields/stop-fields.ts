@@ -1,0 +1,85 @@
+import { type FieldSpec, spec } from './field-spec.ts'
+
+export const stopFields: Readonly<Record<string, FieldSpec>> = {
+  'corner.stop.gap': spec(
+    'length',
+    'Gap',
+    'the gap',
+    'On the ground at ride height, along the stop: from the pad to the foot, stop fully out.',
+    { more: 'Already pushed in? Enter it with a minus.' },
+  ),
+  'corner.stop.stroke': spec(
+    'length',
+    'Stroke',
+    'the stop’s stroke',
+    'Stop fully out: the shaft that can still go in, from the body to the foot. Count what a spacer inside takes away.',
+  ),
+  'corner.stop.shaftDiameter': spec(
+    'length',
+    'Shaft diameter',
+    'the stop’s shaft diameter',
+    'Across the bright shaft, with a caliper. Not the body.',
+    { short: 'Shaft dia.' },
+  ),
+  'corner.stop.charge': spec(
+    'pressure',
+    'Charge',
+    'the stop’s charge',
+    'At the valve, stop fully out and cold, with a nitrogen gauge.',
+    { more: 'Keep your face away from the valve.' },
+  ),
+  'corner.stop.gasVolume': spec(
+    'volume',
+    'Gas volume',
+    'the stop’s gas volume',
+    'Room for nitrogen with the stop fully out: from the maker, or the inside of the body less the oil poured in.',
+    { short: 'Gas vol.' },
+  ),
+  'corner.stop.body.bore': spec(
+    'length',
+    'Body bore',
+    'the body’s bore',
+    'Across the inside of the body, with the stop apart and all pressure let out first.',
+    { short: 'Bore' },
+  ),
+  'corner.stop.body.ratedPressure': spec(
+    'pressure',
+    'Rated pressure',
+    'the rated pressure',
+    'Highest pressure the maker allows in the body: on the body or its sheet.',
+    { short: 'Rated', more: 'Not known? Leave it empty.' },
+  ),
+  'corner.stop.spacer.length': spec(
+    'length',
+    'Spacer length',
+    'the spacer inside',
+    'Length of the spacer that sits over the shaft now.',
+    { short: 'Length', more: 'For the record: stroke and gas volume already count it.' },
+  ),
+  'corner.stop.spacer.outerDiameter': spec(
+    'length',
+    'Spacer diameter',
+    'the spacer’s outer diameter',
+    'Across the outside of the spacer, with a caliper.',
+    { short: 'Diameter' },
+  ),
+  'corner.stop.spacer.wall': spec(
+    'length',
+    'Spacer wall',
+    'the spacer’s wall',
+    'Thickness of the tube the spacer is cut from.',
+    { short: 'Wall' },
+  ),
+  'corner.stop.curve.*.deflection': spec(
+    'length',
+    'squeezed',
+    'how far it is squeezed',
+    'Squeeze the stop in a press with a scale under it, in steps. Start with a row of 0 and 0.',
+  ),
+  'corner.stop.curve.*.force': spec(
+    'force',
+    'force',
+    'the force it takes',
+    'What the scale reads when the stop is squeezed that far.',
+  ),
+}

@@ -1,0 +1,136 @@
+import type { Load, Terrain } from '../../../core/plan/schema.ts'
+import { Row } from '../../fields/Row.tsx'
+import { TextField } from '../../fields/TextField.tsx'
+import { addLoad, addTerrain, putRoadClass, removeDemand, targetFields } from '../../state/demands.ts'
+import { useSelect, useStore } from '../../window-context.ts'
+
+const NO_TARGET = { value: undefined, word: 'none' } as const
+const NO_LOAD = { value: undefined, word: 'none' } as const
+
+const loadFields: Readonly<Record<Load['kind'], readonly string[]>> = {
+  payload: ['masses.front', 'masses.rear'],
+  cornering: ['lateral'],
+  braking: ['deceleration'],
+  terrain: ['amplitude'],
+}
+
+const loadNames: Readonly<Record<Load['kind'], string>> = {
+  payload: 'Payload',
+  cornering: 'Cornering',
+  braking: 'Braking',
+  terrain: 'Ground',
+}
+
+const terrainFields: Readonly<Record<Terrain['kind'], readonly string[]>> = {
+  whoops: ['spacing', 'height', 'speed', 'count'],
+  landing: ['drop'],
+  rough: ['speed', 'duration', 'seed'],
+  ledge: ['height', 'length', 'speed'],
+}
+
+const terrainNames: Readonly<Record<Terrain['kind'], string>> = {
+  whoops: 'Whoops',
+  landing: 'Landing',
+  rough: 'Rough road',
+  ledge: 'Ledge',
+}
+
+const CLASSES = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'] as const
+
+function Demand({ list, at, name, kind }: { list: 'loads' | 'terrains'; at: number; name: string; kind: string }) {
+  const store = useStore()
+  return (
+    <div className="row named">
+      <TextField
+        field={`${list}.${at}.name`}
+        id={`${list}-${at}-name`}
+        name={`${kind}, name`}
+        called="name"
+        longest={200}
+      />
+      <button
+        type="button"
+        className="step"
+        aria-label={`Remove ${name}`}
+        onClick={() => removeDemand(store, list, at)}
+      >
+        Remove
+      </button>
+    </div>
+  )
+}
+
+/** Buttons that add one more of a kind. */
+function AddKind<K extends string>({ names, onAdd }: { names: Readonly<Record<K, string>>; onAdd: (kind: K) => void }) {
+  return (
+    <p className="steps">
+      Add:
+      {(Object.keys(names) as K[]).map(kind => (
+        <button key={kind} type="button" className="step" onClick={() => onAdd(kind)}>
+          {names[kind]}
+        </button>
+      ))}
+    </p>
+  )
+}
+
+export function LoadGroup() {
+  const store = useStore()
+  const loads = useSelect(state => state.plan.loads)
+  return (
+    <>
+      {loads.map((load, at) => (
+        <div key={load.id} className="part">
+          <Demand list="loads" at={at} name={load.name} kind={loadNames[load.kind]} />
+          {loadFields[load.kind].map(field => (
+            <Row key={field} field={`loads.${at}.${field}`} empty={load.kind === 'payload' ? NO_LOAD : null} />
+          ))}
+        </div>
+      ))}
+      <AddKind names={loadNames} onAdd={kind => addLoad(store, kind)} />
+    </>
+  )
+}
+
+export function TerrainGroup() {
+  const store = useStore()
+  const terrains = useSelect(state => state.plan.terrains)
+  return (
+    <>
+      {terrains.map((terrain, at) => (
+        <div key={terrain.id} className="part">
+          <Demand list="terrains" at={at} name={terrain.name} kind={terrainNames[terrain.kind]} />
+          {terrain.kind === 'rough' ? (
+            <div className="row wide">
+              <label htmlFor={`terrain-${at}-class`}>Road class</label>
+              <select
+                id={`terrain-${at}-class`}
+                className="words"
+                value={terrain.isoClass}
+                onChange={event => putRoadClass(store, at, event.currentTarget.value as (typeof CLASSES)[number])}
+              >
+                {CLASSES.map(letter => (
+                  <option key={letter} value={letter}>
+                    {letter === 'A' ? 'A, smooth' : letter === 'H' ? 'H, worst' : letter}
+                  </option>
+                ))}
+              </select>
+            </div>
+          ) : null}
+          {terrainFields[terrain.kind].map(field => (
+            <Row key={field} field={`terrains.${at}.${field}`} />
+          ))}
+        </div>
+      ))}
+      <AddKind names={terrainNames} onAdd={kind => addTerrain(store, kind)} />
+    </>
+  )
+}
+
+export const TargetGroup = () => (
+  <>
+    {targetFields.map(field => (
+      <Row key={field} field={`targets.${field}`} empty={NO_TARGET} />
+    ))}
+  </>
+)
