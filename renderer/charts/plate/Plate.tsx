@@ -1,0 +1,156 @@
+import { useEffect, useMemo, useRef } from 'react'
+import type { AxleBudget } from '../../../core/budget/results.ts'
+import type { CornerModel } from '../../../core/corner/corner-model.ts'
+import type { Axle } from '../../../core/plan/schema.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import { CornerDrawing } from '../drawing/CornerDrawing.tsx'
+import { Picture, Unspoken } from '../marks/Group.tsx'
+import { ChartPatterns } from '../patterns/ChartPatterns.tsx'
+import { ChartText } from '../text/ChartText.tsx'
+import { canvasMeasure } from '../text/measure-text.ts'
+import { ForceAreas } from './columns/ForceAreas.tsx'
+import { ShaftFills, ShaftGrounds, ShaftOutlines } from './columns/ShaftBars.tsx'
+import { CrossLines, PlateRules, StaticColumns, ZoneTints } from './columns/StaticLayer.tsx'
+import { WeightMark, WheelMarks } from './columns/WheelMarks.tsx'
+import type { DemandsView } from './demands.ts'
+import { FindingMark } from './FindingMarks.tsx'
+import { placeLabels } from './labels/place-labels.ts'
+import './plate.css'
+import { type OtherSetup, plateScene } from './scene.ts'
+import { forcesSentence, shaftsSentence } from './sentences.ts'
+import { type Size, useSize } from './use-size.ts'
+import { useWheelDrag } from './use-wheel-drag.ts'
+import { WheelHandle } from './WheelHandle.tsx'
+
+export interface PlateProps {
+  readonly axle: Axle
+  readonly setupName: string
+  readonly budget: AxleBudget
+  readonly model: CornerModel
+  readonly other: OtherSetup | null
+  /** Wheel position shown, m from ride height. */
+  readonly wheel: number
+  readonly onWheel: (wheel: number) => void
+  readonly system: System
+  readonly findings: AxleBudget['findings']
+  readonly focusedFinding: string | null
+  readonly onFocusFinding: (id: string | null) => void
+  readonly demands: DemandsView | null
+}
+
+/** Drawing, budget, shafts, forces and demands on one wheel travel axis, as large as its parent. */
+export function Plate(props: PlateProps) {
+  const host = useRef<HTMLDivElement>(null)
+  const size = useSize(host)
+  return (
+    <div className="travel-plate" ref={host}>
+      {size === null || host.current === null ? null : (
+        <PlateDrawing {...props} size={size} family={getComputedStyle(host.current).fontFamily} />
+      )}
+    </div>
+  )
+}
+
+interface PlateDrawingProps extends PlateProps {
+  readonly size: Size
+  readonly family: string
+}
+
+const PATTERNS = 'plate'
+
+function PlateDrawing(props: PlateDrawingProps) {
+  const { axle, setupName, budget, model, other, system, findings, focusedFinding, onFocusFinding, demands } = props
+  const { size, family, onWheel } = props
+  const measure = useMemo(() => canvasMeasure(family), [family])
+  const scene = useMemo(
+    () => plateScene({ budget, model, other, demands, system }, size.width, size.height, measure),
+    [budget, model, other, demands, system, size, measure],
+  )
+  const lastSize = useRef(size)
+  const still = lastSize.current !== size
+  useEffect(() => {
+    lastSize.current = size
+  })
+  const { frame, axis, travel } = scene
+  const { droop, bump } = travel
+  const wheel = Math.min(Math.max(props.wheel, droop), bump)
+  const { handle, labels, leaders, marks } = useMemo(
+    () => placeLabels(scene, findings, wheel),
+    [scene, findings, wheel],
+  )
+  const drag = useWheelDrag({ axis, wheel, droop, bump, system, onWheel })
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be drawn in
+    <svg
+      className={still ? 'still' : undefined}
+      viewBox={`0 0 ${size.width} ${size.height}`}
+      role="group"
+      aria-label={`Travel of ${setupName}, ${axle.id}: drawing, budget, shafts, forces${demands === null ? '' : ', demands'} on one wheel travel axis`}
+      {...drag}
+    >
+      <ChartPatterns prefix={PATTERNS} />
+      <ZoneTints scene={scene} />
+      <CornerDrawing
+        axle={axle}
+        model={model}
+        budget={budget}
+        other={other}
+        wheel={wheel}
+        system={system}
+        x={frame.corner.x}
+        width={frame.corner.width}
+        head={frame.head}
+        height={frame.height}
+        axisY={axis.y}
+        small={frame.small}
+      />
+      <PlateRules scene={scene} />
+      <StaticColumns scene={scene} patterns={PATTERNS} />
+      <Picture label={shaftsSentence(scene, wheel)}>
+        <ShaftGrounds scene={scene} />
+        <ShaftFills scene={scene} patterns={PATTERNS} y={axis.y(wheel)} />
+        <ShaftOutlines scene={scene} />
+      </Picture>
+      <Picture label={forcesSentence(scene, wheel)}>
+        <ForceAreas scene={scene} patterns={PATTERNS} />
+      </Picture>
+      <CrossLines scene={scene} />
+      <WheelMarks scene={scene} wheel={wheel} />
+      <WeightMark scene={scene} />
+      <Unspoken>
+        {leaders.map(({ id, from, to }) => (
+          <path key={id} d={`M${from.join(' ')}L${to.join(' ')}`} stroke="var(--ink3)" strokeWidth="0.8" fill="none" />
+        ))}
+        {labels.map(label => (
+          <ChartText key={label.id} label={label} />
+        ))}
+      </Unspoken>
+      <rect
+        className="wheel-track"
+        data-wheel-handle="track"
+        x={frame.budget.x - 6}
+        y={frame.head}
+        width={scene.budget.rulerRight - frame.budget.x + 8}
+        height={frame.height - frame.head}
+        fill="transparent"
+      />
+      {marks.map(place => (
+        <FindingMark
+          key={place.finding.id}
+          place={place}
+          focused={focusedFinding === place.finding.id}
+          onFocusFinding={onFocusFinding}
+        />
+      ))}
+      <WheelHandle
+        handle={handle}
+        x={frame.budget.x}
+        wheel={wheel}
+        droop={droop}
+        bump={bump}
+        system={system}
+        onWheel={onWheel}
+      />
+    </svg>
+  )
+}

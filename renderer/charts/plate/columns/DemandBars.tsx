@@ -1,0 +1,44 @@
+import type { DemandsGeometry } from '../demands-geometry.ts'
+import type { Scene } from '../scene.ts'
+
+interface DemandBarsProps {
+  readonly scene: Scene
+  readonly demands: DemandsGeometry
+}
+
+const LEAST = 1.5
+
+/** Each load as a span from where the wheel stands to where the load holds it; together in solid ink, with what is left above it. */
+export function DemandBars({ scene, demands }: DemandBarsProps) {
+  const { axis, travel, view } = scene
+  const balance = view.demands?.balance ?? null
+  const last = demands.bars.find(bar => bar.together) ?? (demands.bars.length === 1 ? demands.bars[0] : undefined)
+  const line = axis.y(balance?.beforeStop == null ? travel.bump : travel.coiloverEnd)
+  const end = last?.span.to == null ? null : axis.y(last.span.to)
+  return (
+    <>
+      {demands.bars.map(({ span, together, x, width, top, bottom }) => (
+        <rect
+          key={span.id}
+          className="moves"
+          x={x}
+          y={bottom - top < LEAST ? top - LEAST / 2 : top}
+          width={width}
+          height={Math.max(LEAST, bottom - top)}
+          fill={together ? 'var(--ink)' : 'var(--metal2)'}
+          stroke="var(--ink)"
+          strokeWidth="1.25"
+        />
+      ))}
+      {balance === null || last === undefined || end === null ? null : (
+        <path
+          className="moves"
+          d={`M${last.centre} ${end}V${line}M${last.centre - 5} ${end}h10`}
+          stroke="var(--ink)"
+          strokeWidth="1.25"
+          fill="none"
+        />
+      )}
+    </>
+  )
+}

@@ -1,0 +1,55 @@
+import type { System } from '../../../core/units/quantity.ts'
+import type { Box } from '../placement/box.ts'
+import { lengthSpans, onTape, tapeMark } from '../text/length-spans.ts'
+import { lineWidth, type Span } from '../text/span.ts'
+import type { Scene } from './scene.ts'
+
+/** The pointer tag at the wheel position. */
+export interface HandleGeometry {
+  readonly y: number
+  readonly width: number
+  readonly height: number
+  readonly spans: readonly Span[]
+  readonly textX: number
+  readonly box: Box
+}
+
+const POINT = 11
+const GRIP = 16
+const HEIGHT = 24
+
+export function handleGeometry({ frame, axis, view, measure }: Scene, wheel: number): HandleGeometry {
+  const spans = lengthSpans(
+    onTape(wheel, view.system),
+    view.system,
+    { size: 13, weight: 600, ink: 'sheet' },
+    { sign: true, unit: true },
+  )
+  const width = Math.max(frame.small ? 80 : 94, GRIP + lineWidth(spans, measure) + POINT + 3)
+  const y = axis.y(wheel)
+  const x = frame.budget.x - width
+  return { y, width, height: HEIGHT, spans, textX: -width + GRIP, box: { x, y: y - HEIGHT / 2, width, height: HEIGHT } }
+}
+
+/** A wheel position on the finest mark of the tape, held to the travel; the ends of the travel themselves count as marks. */
+export function snapWheel(wheel: number, droop: number, bump: number, system: System): number {
+  return Math.min(bump, Math.max(droop, onTape(wheel, system)))
+}
+
+/** Where a key moves the wheel to; null for a key that does not. Page keys move 1 in or 25 mm. */
+export function wheelAfterKey(key: string, wheel: number, droop: number, bump: number, system: System): number | null {
+  const mark = tapeMark(system)
+  const page = system === 'inch' ? 16 * mark : 25 * mark
+  const steps: Readonly<Record<string, number>> = {
+    ArrowUp: mark,
+    ArrowRight: mark,
+    ArrowDown: -mark,
+    ArrowLeft: -mark,
+    PageUp: page,
+    PageDown: -page,
+  }
+  if (key === 'Home') return droop
+  if (key === 'End') return bump
+  const step = steps[key]
+  return step === undefined ? null : snapWheel(wheel + step, droop, bump, system)
+}

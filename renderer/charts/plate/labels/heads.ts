@@ -1,0 +1,82 @@
+import type { Box } from '../../placement/box.ts'
+import type { Label } from '../../placement/label.ts'
+import { Placer } from '../../placement/placer.ts'
+import { lengthSpans } from '../../text/length-spans.ts'
+import { type Span, shortened, span } from '../../text/span.ts'
+import { forceUnit } from '../force-text.ts'
+import type { Column } from '../frame.ts'
+import type { Scene } from '../scene.ts'
+
+/** Names over the demand bars: the full ones if all fit, else the short ones, else cut ones. */
+function demandNames({ demands, frame, measure }: Scene): (string | null)[] {
+  if (demands === null) return []
+  const style = { size: frame.type.axis }
+  const room = demands.pitch - 4
+  const fits = (names: readonly string[]): boolean => names.every(name => measure(name, style.size, 400) <= room)
+  const full = demands.bars.map(bar => bar.span.label)
+  if (fits(full)) return full
+  return demands.bars.map(bar => shortened(bar.span.short, style, room, measure))
+}
+
+/** Titles and subtitles of the columns right of the drawing. */
+export function headLabels(scene: Scene): Label[] {
+  const { frame, shafts, demands, view, zones, measure } = scene
+  const { type, inset, titleBaseline, subtitleBaseline, small } = frame
+  const placer = new Placer({ x: 0, y: 0, width: frame.width, height: frame.head }, measure)
+  const line = (id: string, spans: readonly Span[], x: number, y: number, anchor: 'start' | 'middle', within: Box) =>
+    placer.at(id, placer.block(spans), [{ x, y, anchor }], within)
+  const areaOf = ({ x, width }: Column): Box => ({ x: x + 1, y: 0, width: width - 2, height: frame.head })
+  const title = (id: string, column: Column, wordings: readonly string[]): void => {
+    placer.first(wordings, text =>
+      line(
+        id,
+        [span(text, { size: type.heading, weight: 600 })],
+        column.x + inset,
+        titleBaseline,
+        'start',
+        areaOf(column),
+      ),
+    )
+  }
+  const quiet = { size: type.label, ink: 'ink2' } as const
+  title('title-budget', frame.budget, ['Budget'])
+  title('title-shafts', frame.shafts, ['Shafts'])
+  title('title-forces', frame.forces, small ? ['Forces'] : ['Forces at the wheel', 'Forces'])
+  if (demands !== null) title('title-demands', demands.column, ['Demands'])
+
+  const travel = lengthSpans(zones.bump, view.system, quiet, { unit: true })
+  placer.first(small ? ['of', ''] : ['bump travel', 'of', ''], word => {
+    const [first, ...rest] = travel
+    const spans = word === '' || first === undefined ? travel : [span(word, quiet), { ...first, space: 4 }, ...rest]
+    return line('subtitle-budget', spans, frame.budget.x + inset, subtitleBaseline, 'start', areaOf(frame.budget))
+  })
+  const unit = forceUnit(view.system)
+  placer.first(
+    small ? [`${unit}, slow to fast`, unit] : [`${unit}, from slow gas to fast gas`, `${unit}, slow to fast`, unit],
+    text =>
+      line(
+        'subtitle-forces',
+        [span(text, quiet)],
+        frame.forces.x + inset,
+        subtitleBaseline,
+        'start',
+        areaOf(frame.forces),
+      ),
+  )
+  for (const bar of shafts)
+    line(`head-${bar.id}`, [span(bar.title, quiet)], bar.centre, subtitleBaseline, 'middle', areaOf(frame.shafts))
+  demandNames(scene).forEach((name, index) => {
+    const bar = demands?.bars[index]
+    if (name === null || bar === undefined || demands === null) return
+    const style = { size: type.axis, ink: 'ink2' } as const
+    line(
+      `head-demand-${bar.span.id}`,
+      [span(name, style)],
+      bar.centre,
+      subtitleBaseline,
+      'middle',
+      areaOf(demands.column),
+    )
+  })
+  return placer.labels
+}

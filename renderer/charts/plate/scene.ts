@@ -1,0 +1,96 @@
+import type { AxleBudget } from '../../../core/budget/results.ts'
+import type { CornerModel } from '../../../core/corner/corner-model.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import type { Ground } from '../placement/label.ts'
+import type { MeasureText } from '../text/span.ts'
+import { type BudgetGeometry, budgetGeometry } from './budget-geometry.ts'
+import type { DemandsView } from './demands.ts'
+import { type DemandsGeometry, demandCount, demandsGeometry } from './demands-geometry.ts'
+import { type ForcesGeometry, forcesGeometry } from './forces-geometry.ts'
+import { type Frame, plateFrame } from './frame.ts'
+import { type ShaftBar, shaftBars } from './shafts-geometry.ts'
+import { type ShownZones, shownZones, type TravelMarks, travelMarks } from './travel.ts'
+import { type RulerTick, rulerTicks, type WheelAxis, wheelAxis } from './wheel-axis.ts'
+
+/** The other setup, shown as a ghost. */
+export interface OtherSetup {
+  readonly name: string
+  readonly budget: AxleBudget
+  readonly model: CornerModel
+}
+
+/** What the plate shows, wheel position aside. */
+export interface PlateView {
+  readonly budget: AxleBudget
+  readonly model: CornerModel
+  readonly other: OtherSetup | null
+  readonly demands: DemandsView | null
+  readonly system: System
+}
+
+/** Everything on the plate that does not move with the wheel. */
+export interface Scene {
+  readonly view: PlateView
+  readonly frame: Frame
+  readonly axis: WheelAxis
+  readonly travel: TravelMarks
+  readonly zones: ShownZones
+  readonly otherTravel: TravelMarks | null
+  readonly otherZones: ShownZones | null
+  readonly ruler: readonly RulerTick[]
+  readonly budget: BudgetGeometry
+  readonly shafts: readonly ShaftBar[]
+  readonly forces: ForcesGeometry
+  readonly demands: DemandsGeometry | null
+  readonly measure: MeasureText
+  readonly groundAt: (y: number) => Ground
+}
+
+/** Limits further above full bump than this part of the travel are drawn broken off instead of shrinking everything else. */
+const RESERVE_SHARE = 0.3
+
+function reserve({ limits, travel }: AxleBudget): number {
+  const highest = travel.bump + RESERVE_SHARE * travel.total
+  return Math.max(
+    travel.bump,
+    ...Object.entries(limits)
+      .filter(([name, wheel]) => name !== 'linkage end' && wheel <= highest)
+      .map(([, wheel]) => wheel),
+  )
+}
+
+/**
+ * Lays out the plate.
+ * @param width, height of the plate, px, above 0
+ */
+export function plateScene(view: PlateView, width: number, height: number, measure: MeasureText): Scene {
+  const { budget, model, other, demands, system } = view
+  const frame = plateFrame(width, height, demandCount(demands))
+  const travel = travelMarks(budget)
+  const otherTravel = other === null ? null : travelMarks(other.budget)
+  const axis = wheelAxis(frame, {
+    bump: Math.max(travel.bump, otherTravel?.bump ?? 0),
+    droop: Math.min(travel.droop, otherTravel?.droop ?? 0),
+    reserve: Math.max(reserve(budget), other === null ? 0 : reserve(other.budget)),
+  })
+  const ruler = rulerTicks(axis, travel.bump, travel.droop, system)
+  const middle = axis.y(travel.coiloverEnd)
+  const top = axis.y(travel.bump)
+  const ride = axis.y(0)
+  return {
+    view,
+    frame,
+    axis,
+    travel,
+    zones: shownZones(budget, system),
+    otherTravel,
+    otherZones: other === null ? null : shownZones(other.budget, system),
+    ruler,
+    budget: budgetGeometry(frame, ruler, system, measure),
+    shafts: shaftBars(frame, axis, budget, model, system),
+    forces: forcesGeometry(frame, axis, budget, model, other?.model ?? null, system),
+    demands: demandsGeometry(frame, axis, demands),
+    measure,
+    groundAt: y => (y < top || y > ride ? 'sheet' : y < middle ? 'stop' : 'coil'),
+  }
+}
