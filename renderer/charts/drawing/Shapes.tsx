@@ -1,0 +1,13 @@
+import { LOOKS, type Shape } from './look.ts'
+
+/** Shapes as paths, in order. Their order is fixed by the figure, so a path's place in it is its identity. */
+export const Shapes = ({ shapes }: { readonly shapes: readonly Shape[] }) =>
+  shapes.map((shape, i) => (
+    <path
+      // biome-ignore lint/suspicious/noArrayIndexKey: layers keep their order
+      key={i}
+      d={shape.d}
+      style={LOOKS[shape.look]}
+      strokeWidth={shape.width}
+    />
+  ))

@@ -1,0 +1,218 @@
+import type { System } from '../../../core/units/quantity.ts'
+import { unitOf } from '../../../core/units/quantity.ts'
+import type { Box } from '../placement/box.ts'
+import { lengthSpans } from '../text/length-spans.ts'
+import { type Span, span } from '../text/span.ts'
+import { armShapes } from './arm-shapes.ts'
+import type { Figure, Station, StopFigure } from './figure.ts'
+import { clamp, type Flat } from './flat.ts'
+import type { Layout } from './layout.ts'
+import { type Shape, shape } from './look.ts'
+import { padShapes } from './pad.ts'
+import { arrowHead, pagePath } from './pen.ts'
+import { type Place, placeAlong, shifted } from './place.ts'
+import { stopBodyShapes, stopMovingShapes } from './stop-shapes.ts'
+
+/** Stop and pad enlarged, turned so that the stop stands upright. */
+export interface Detail {
+  readonly frame: Box
+  readonly clip: Box
+  readonly title: readonly Span[]
+  readonly shapes: readonly Shape[]
+  readonly dimension: {
+    readonly shapes: readonly Shape[]
+    readonly x: number
+    readonly y: number
+    readonly spans: readonly Span[]
+  }
+  /** Where the drawing itself says which part is enlarged. */
+  readonly ring: { readonly centre: Flat; readonly radius: number }
+}
+
+/** Where Detail A stands and how large it draws; the same at every wheel position. */
+export interface DetailFrame {
+  readonly frame: Box
+  readonly clip: Box
+  /** px per m. */
+  readonly scale: number
+  /** Page x of the stop's axis. */
+  readonly middle: number
+}
+
+const TITLE = 24
+const LEAST = { width: 150, height: 118 }
+const MOST = { width: 232, height: 176 }
+
+/**
+ * Looks for a place at the lower left: under the tire when there is room, else beside it, else over it; null when the column is too low.
+ * @param below how far the drawing without the tire reaches below ride height, px
+ * @param tire the tire's lowest and leftmost reach from the hub at ride height, px
+ */
+export function detailFrame(
+  layout: Layout,
+  stop: StopFigure | null,
+  below: number,
+  tire: { readonly down: number; readonly left: number },
+): DetailFrame | null {
+  const { x, height, zero, small } = layout.column
+  if (stop === null || small) return null
+  const bottom = height - 12
+  const left = x + 16
+  const hub = layout.place.at([0, 0])[0]
+  const clear = zero + below + 10
+  const underTire = zero + tire.down + 8
+  const beside = hub - tire.left - 10 - left
+  const wide = hub - 24 - left
+  const under = bottom - underTire >= LEAST.height
+  const width = clamp(under || beside < LEAST.width ? wide : beside, 0, MOST.width)
+  const top = Math.max(under ? underTire : clear, bottom - MOST.height)
+  if (width < LEAST.width || bottom - top < LEAST.height) return null
+  const frame = { x: left, y: top, width, height: bottom - top }
+  const widest = 2 * Math.max(stop.build.half, stop.build.foot * 1.45)
+  return {
+    frame,
+    clip: { x: left, y: top + TITLE - 4, width, height: bottom - top - TITLE + 4 },
+    scale: clamp(2 * layout.place.scale, (0.15 * width) / widest, (0.26 * width) / widest),
+    middle: left + 0.33 * width,
+  }
+}
+
+/** A long gap or shaft is cut: how much of each is left out, px. */
+function cuts(stop: StopFigure, { gap, left }: { gap: number; left: number }, room: number, scale: number) {
+  const foot = stop.build.kind === 'hydraulic' ? stop.build.footThickness * scale : 0
+  const open = Math.max(0, gap) * scale
+  const shaft = stop.build.kind === 'hydraulic' ? left * scale : 0
+  const ofShaft = Math.max(0, shaft - Math.max(0.45 * room, room - foot - open))
+  const ofGap = Math.max(0, open - Math.max(24, room - foot - (shaft - ofShaft)))
+  return { shaft: ofShaft, gap: ofGap }
+}
+
+/** The two thin lines that say something was left out, across `from` to `to` at `y`. */
+function breakShapes(from: number, to: number, y: number): Shape[] {
+  const middle = (from + to) / 2
+  const zigzag = (at: number): Flat[] => [
+    [from, at],
+    [middle - 5, at],
+    [middle - 2, at - 4],
+    [middle + 2, at + 4],
+    [middle + 5, at],
+    [to, at],
+  ]
+  return [
+    shape('cutGround', pagePath([...zigzag(y - 2.5), ...zigzag(y + 2.5).reverse()], true)),
+    shape('cut', pagePath(zigzag(y - 2.5)) + pagePath(zigzag(y + 2.5))),
+  ]
+}
+
+/** A vertical dimension between two heights, with its arrows outside where they would not fit. */
+function dimensionShapes(from: number, x: number, high: number, low: number): Shape[] {
+  const outside = low - high < 15
+  const line = outside
+    ? [
+        pagePath([
+          [x, high - 13],
+          [x, high],
+        ]),
+        pagePath([
+          [x, low],
+          [x, low + 13],
+        ]),
+      ]
+    : [
+        pagePath([
+          [x, high],
+          [x, low],
+        ]),
+      ]
+  return [
+    shape(
+      'leader',
+      pagePath([
+        [from, high],
+        [x + 4, high],
+      ]) +
+        pagePath([
+          [from, low],
+          [x + 4, low],
+        ]),
+    ),
+    shape('dimension', line.join('')),
+    shape('arrow', arrowHead([x, high], outside) + arrowHead([x, low], !outside)),
+  ]
+}
+
+export function detailAt(
+  figure: Figure,
+  layout: Layout,
+  at: DetailFrame,
+  station: Station,
+  system: System,
+): Detail | null {
+  const { stop, skeleton } = figure
+  if (stop === null || station.stop === null) return null
+  const { stations, pad } = station.stop
+  const { build, frame } = stop
+  const { scale, clip, middle } = at
+  const high = clip.y + 6
+  const room = clip.height - 6
+  const shown = Math.min(0.3 * room, (build.kind === 'hydraulic' ? 0.42 * build.body : 1.12 * build.height) * scale)
+  const under = Math.min(0.36 * room, 4.2 * build.foot * scale)
+  const hydraulic = build.kind === 'hydraulic'
+  // What hangs still: the end of a hydraulic stop's body; an elastomer is held by the place of its nose when it is whole.
+  const hung = hydraulic ? stations.shaft.to : stations.face - stations.compression
+  const gap = stations.face - stations.pad
+  const cut = cuts(stop, { gap, left: stations.left }, room - shown - under, scale)
+  const still: Place = placeAlong(frame(0, hung), skeleton.stopAxis, [middle, high + shown], scale)
+  const footPlace = shifted(still, [0, -cut.shaft])
+  const padPlace = shifted(still, [0, -cut.shaft - cut.gap])
+  const page = (place: Place, along: number): number => place.at(frame(0, along))[1]
+
+  const open = gap > 0
+  const [upper, lower] = open
+    ? [page(footPlace, stations.face), page(padPlace, stations.pad)]
+    : hydraulic
+      ? [page(still, stations.shaft.to), page(footPlace, stations.shaft.from)]
+      : [page(footPlace, stations.shaft.to), page(footPlace, stations.shaft.from)]
+  const widest = Math.max(build.half, 1.45 * build.foot) * scale
+  const line = middle + widest + 14
+  const across = (share: number): [number, number] => [middle - share * widest, middle + share * widest]
+  const unit = unitOf('length', system).label
+  return {
+    frame: at.frame,
+    clip,
+    title: [
+      span('A', { size: 11, weight: 600 }),
+      span(title(scale / layout.place.scale, skeleton.stopAxis), { size: 11, ink: 'ink2' }, 7),
+    ],
+    shapes: [
+      ...armShapes(padPlace, figure, station),
+      ...padShapes(padPlace, frame, pad, build, station.pose.members),
+      ...stopMovingShapes(footPlace, frame, build, stations, pad),
+      ...stopBodyShapes(still, frame, build, stations),
+      ...(cut.shaft > 0
+        ? breakShapes(...across(0.75), (page(still, stations.shaft.to) + page(footPlace, stations.shaft.from)) / 2)
+        : []),
+      ...(cut.gap > 0
+        ? breakShapes(...across(1), (page(footPlace, stations.face) + page(padPlace, stations.pad)) / 2)
+        : []),
+    ],
+    dimension: {
+      shapes: dimensionShapes(middle + (open ? build.foot : build.shaft) * scale + 3, line, upper, lower),
+      x: line + 9,
+      y: (upper + lower) / 2 + 4.5,
+      spans: [
+        ...lengthSpans(open ? gap : stations.left, system, { size: 13 }),
+        span(`${unit} ${open ? 'gap' : 'left'}`, { size: 11, ink: 'ink2' }, 4),
+      ],
+    },
+    ring: {
+      centre: layout.place.at(frame(0, stations.face)),
+      radius: Math.max(8, (0.4 * room * layout.place.scale) / scale),
+    },
+  }
+}
+
+function title(enlarged: number, axis: Flat): string {
+  const turned = Math.abs(axis[0]) > 0.05 || axis[1] < 0
+  return `stop and pad, enlarged ${enlarged.toFixed(1)} ×${turned ? ', upright' : ''}`
+}

@@ -1,0 +1,52 @@
+import type { Extent } from './extent.ts'
+import { type Place, placeUpright } from './place.ts'
+
+/** The column the drawing has, px; ride height is at `zero` and the axis' scale is `perMetre`. */
+export interface Column {
+  readonly x: number
+  readonly width: number
+  readonly head: number
+  /** Of the whole plate: the drawing goes from `head` to here. */
+  readonly height: number
+  readonly zero: number
+  readonly perMetre: number
+  readonly small: boolean
+}
+
+/** Where the drawing stands in its column. */
+export interface Layout {
+  readonly column: Column
+  readonly place: Place
+  /** The wheel travel axis the fan runs to. */
+  readonly axisX: number
+  axisY(wheel: number): number
+  /** px of the axis over px of the drawing. */
+  readonly enlargement: number
+}
+
+/** Parts of the column's width that the fan between hub and axis has at least, and at most where the drawing leaves room. */
+const FAN = { least: 0.27, most: 0.4 }
+
+/** The largest scale at which the corner stays in its column over its whole travel, with the hub at ride height on the axis' own zero. */
+export function layoutOf(column: Column, { left, right, up, down }: Extent): Layout {
+  const { x, width, head, height, zero, perMetre, small } = column
+  const margin = small ? { left: 9, right: 5, top: 6 } : { left: 14, right: 8, top: 10 }
+  const inner = Math.max(1, width - margin.left - margin.right)
+  const room = [
+    inner / (left + right),
+    Math.max(1, width * (1 - FAN.least) - margin.left) / left,
+    Math.max(1, zero - head - margin.top) / up,
+    Math.max(1, height - zero - margin.top) / down,
+  ]
+  const scale = Math.min(...room.filter(value => Number.isFinite(value) && value > 0), 1e6)
+  const spare = width - margin.left - left * scale
+  const fan = Math.max(margin.right + right * scale, FAN.least * width, Math.min(FAN.most * width, spare))
+  const axisX = x + width
+  return {
+    column,
+    place: placeUpright([axisX - fan, zero], scale),
+    axisX,
+    axisY: wheel => zero - wheel * perMetre,
+    enlargement: perMetre / scale,
+  }
+}
