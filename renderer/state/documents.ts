@@ -1,7 +1,7 @@
 import { parsePlan, readPlan } from '../../core/plan/parse.ts'
 import type { Problem } from '../../core/plan/problem.ts'
 import type { Plan } from '../../core/plan/schema.ts'
-import type { OpenDocument, Opened, Reply } from '../../electron/contract/contract.ts'
+import type { OpenDocument, Opened } from '../../electron/contract/contract.ts'
 import { changeBetween, isNoChange } from './change.ts'
 import { emptyHistory, type History } from './history.ts'
 import { readHistory } from './kept-history.ts'
@@ -80,19 +80,40 @@ export const unreadable = (name: string, problems: readonly Problem[]): Notice =
   steps: [{ label: 'Open another plan', remedy: { kind: 'open' } }],
 })
 
+/** Without what was said about the document before. */
+const cleared = (state: State): State =>
+  ['open', 'report', 'history', 'recovered', 'save'].reduce((next, about) => withoutNotice(next, about), state)
+
 const tell = (text: string): Notice => ({ about: 'report', severity: 'news', text, details: [], steps: [] })
+
+function broughtBack({ name, savedPlan }: DocumentState): Notice {
+  const inFile = savedPlan !== null
+  return {
+    about: 'recovered',
+    severity: 'news',
+    text: inFile
+      ? `“${name}” has changes from last time that are not in its file.`
+      : `“${name}” is as you left it. It is not in a file yet.`,
+    details: [],
+    steps: [
+      { label: 'Save', remedy: { kind: 'save' } },
+      ...(inFile ? [{ label: 'Drop them, back to the file', remedy: { kind: 'backToFile' } } as const] : []),
+    ],
+  }
+}
 
 /** The state once a document is shown, or told why it cannot be. */
 export function withDocument(state: State, given: OpenDocument, report: string | undefined): State {
   const made = ready(given)
   if (!made.ok) return withNotice(state, unreadable(given.name, made.problems))
   const { plan, history, document } = made
-  let next = withoutNotice(withoutNotice({ ...state, plan, history, document, view: viewOf(plan) }, 'open'), 'report')
+  let next = cleared({ ...state, plan, history, document, view: viewOf(plan) })
   if (made.historyLost)
     next = withNotice(next, {
       ...tell('The plan is complete, but the steps to undo could not be brought back.'),
       about: 'history',
     })
+  if (document.recovered) next = withNotice(next, broughtBack(document))
   return report === undefined ? next : withNotice(next, tell(report))
 }
 
@@ -111,25 +132,6 @@ export function withOpened(state: State, answer: Opened): State {
         ? [another]
         : [{ label: 'Open the last good copy', remedy: { kind: 'openFile', token: rescue } }, another],
   })
-}
-
-/** The first state of the window. `blank` stands in for a document that cannot be read. */
-export function firstState(reply: Reply<'start'>, blank: () => Plan): State {
-  const made = ready(reply.document)
-  const plan = made.ok ? made.plan : blank()
-  const base: State = {
-    plan,
-    history: emptyHistory,
-    view: viewOf(plan),
-    document: made.ok ? made.document : newDocument(plan),
-    settings: reply.settings,
-    recents: reply.recents,
-    demos: reply.demos,
-    about: reply.about,
-    notices: [],
-    hostGone: false,
-  }
-  return withDocument(base, reply.document, reply.report)
 }
 
 /** A plan that is not in a file yet. */

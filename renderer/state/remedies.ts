@@ -1,8 +1,7 @@
 import type { Files } from './files.ts'
 import { dismiss, type Remedy } from './notices.ts'
 import { backToFile, open, openToken } from './opening.ts'
-import { saveAs } from './saving.ts'
-import { openDialog } from './view.ts'
+import { save, saveAs } from './saving.ts'
 
 /** Does what a notice offers. */
 export async function take(files: Files, about: string, remedy: Remedy): Promise<void> {
@@ -10,6 +9,6 @@ export async function take(files: Files, about: string, remedy: Remedy): Promise
   if (remedy.kind === 'openFile') await openToken(files, remedy.token)
   else if (remedy.kind === 'open') await open(files)
   else if (remedy.kind === 'saveAs') await saveAs(files)
-  else if (remedy.kind === 'backToFile') await backToFile(files)
-  else openDialog(files.store, { kind: 'start' })
+  else if (remedy.kind === 'save') await save(files)
+  else await backToFile(files)
 }

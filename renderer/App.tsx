@@ -1,0 +1,62 @@
+import { useEffect } from 'react'
+import { pages } from './pages/pages.ts'
+import { Dialogs } from './panels/dialogs/Dialogs.tsx'
+import { Measurements } from './panels/measurements/Measurements.tsx'
+import { Announcer } from './panels/notices/Announcer.tsx'
+import { DropArea } from './panels/notices/DropArea.tsx'
+import { Notices } from './panels/notices/Notices.tsx'
+import { PageGuard } from './panels/notices/PageGuard.tsx'
+import { shownTitle } from './panels/title-bar/file-line.ts'
+import { TitleBar } from './panels/title-bar/TitleBar.tsx'
+import { useShortcuts } from './shortcuts.ts'
+import { unsaved } from './state/documents.ts'
+import { undo } from './state/edit.ts'
+import type { Files } from './state/files.ts'
+import { useSelect, WindowContext } from './window-context.ts'
+
+/** The window. */
+export const App = ({ files }: { files: Files }) => (
+  <WindowContext value={files}>
+    <Frame files={files} />
+  </WindowContext>
+)
+
+function Frame({ files }: { files: Files }) {
+  useShortcuts(files)
+  useTitle()
+  useTheme()
+  const plan = useSelect(state => state.plan)
+  const shown = useSelect(state => state.view.page)
+  const { Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
+  return (
+    <div className="win">
+      <TitleBar />
+      <Notices />
+      <Measurements />
+      <PageGuard attempt={plan} onUndo={() => undo(files.store)}>
+        <Page />
+      </PageGuard>
+      <Dialogs />
+      <Announcer />
+      <DropArea />
+    </div>
+  )
+}
+
+/** The window's own title: what a task bar shows. */
+function useTitle(): void {
+  const title = useSelect(
+    state => `${shownTitle(state.plan.title)} (${unsaved(state) ? 'not saved' : 'saved'}) - Stopgap`,
+  )
+  useEffect(() => {
+    document.title = title
+  }, [title])
+}
+
+function useTheme(): void {
+  const theme = useSelect(state => state.settings.theme)
+  useEffect(() => {
+    if (theme === 'system') delete document.documentElement.dataset.theme
+    else document.documentElement.dataset.theme = theme
+  }, [theme])
+}

@@ -1,0 +1,38 @@
+import { createRoot } from 'react-dom/client'
+import { App } from './App.tsx'
+import { connect } from './host.ts'
+import { run } from './shortcuts.ts'
+import { withOpened } from './state/documents.ts'
+import { fail, leave } from './state/files.ts'
+import { firstState } from './state/first-state.ts'
+import { startKeeper } from './state/keeper.ts'
+import { withSettings } from './state/settings.ts'
+import { createStore } from './state/store.ts'
+import './style/index.css'
+
+const root = document.getElementById('stopgap')
+if (root === null) throw new Error('The page has no element “stopgap”: index.html must hold one.')
+
+async function start(place: HTMLElement): Promise<void> {
+  const host = connect()
+  const store = createStore(firstState(await host.call('start', {})))
+  const keeper = startKeeper(store, host)
+  const files = { store, host, keeper }
+
+  host.on('opened', answer => void leave(files).then(() => store.write(withOpened(store.read(), answer))))
+  host.on('menu', ({ command }) => run(files, command))
+  host.on('settings', settings => withSettings(files, settings))
+  host.onGone(() => store.write({ ...store.read(), hostGone: true }))
+  window.addEventListener('error', ({ error }) => fail(store, 'window', error))
+  window.addEventListener('unhandledrejection', ({ reason }) => fail(store, 'window', reason))
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void keeper.flush()
+  })
+  window.addEventListener('pagehide', () => void keeper.flush())
+
+  createRoot(place).render(<App files={files} />)
+}
+
+start(root).catch((error: unknown) => {
+  root.textContent = `Stopgap could not start: ${error instanceof Error ? error.message : String(error)} Start it again.`
+})

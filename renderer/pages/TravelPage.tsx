@@ -1,0 +1,47 @@
+import { useCallback } from 'react'
+import { Plate } from '../charts/plate/Plate.tsx'
+import { Findings } from '../panels/findings/Findings.tsx'
+import { comparedSetup, resultsShown, shownAxle, shownSetup, shownWheel } from '../state/selectors.ts'
+import type { State } from '../state/state.ts'
+import { focusFinding, moveWheel } from '../state/view.ts'
+import { useSelect, useSelectGroup, useStore } from '../window-context.ts'
+
+const other = (state: State) => {
+  const compared = comparedSetup(state)
+  return compared === null ? null : { name: compared.setup.name, ...compared.results }
+}
+
+const sameOther = (a: ReturnType<typeof other>, b: ReturnType<typeof other>): boolean =>
+  a === b || (a !== null && b !== null && a.name === b.name && a.budget === b.budget && a.model === b.model)
+
+/** Drawing, budget, shafts and forces on the one axis, and what there is to say about them. */
+export function TravelPage() {
+  const store = useStore()
+  const shown = useSelectGroup(state => ({
+    axle: shownAxle(state).axle,
+    setupName: shownSetup(state).setup.name,
+    ...resultsShown(state),
+    system: state.plan.units,
+    focusedFinding: state.view.finding,
+  }))
+  const compared = useSelect(other, sameOther)
+  const wheel = useSelect(shownWheel)
+  const onWheel = useCallback((to: number) => moveWheel(store, to), [store])
+  const onFocusFinding = useCallback((id: string | null) => focusFinding(store, id), [store])
+  return (
+    <>
+      <main className="plate" aria-label="Travel">
+        <Plate
+          {...shown}
+          other={compared}
+          wheel={wheel}
+          onWheel={onWheel}
+          findings={shown.budget.findings}
+          onFocusFinding={onFocusFinding}
+          demands={null}
+        />
+      </main>
+      <Findings />
+    </>
+  )
+}

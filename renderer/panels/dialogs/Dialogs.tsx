@@ -1,0 +1,13 @@
+import { useSelect } from '../../window-context.ts'
+import { ChangedDialog } from './ChangedDialog.tsx'
+import { ChooserDialog } from './ChooserDialog.tsx'
+import { StartDialog } from './StartDialog.tsx'
+
+/** The one dialog that is open, if any. */
+export function Dialogs() {
+  const dialog = useSelect(state => state.view.dialog)
+  if (dialog === null) return null
+  if (dialog.kind === 'start') return <StartDialog />
+  if (dialog.kind === 'changed') return <ChangedDialog savedAt={dialog.savedAt} />
+  return <ChooserDialog key={dialog.purpose} purpose={dialog.purpose} />
+}

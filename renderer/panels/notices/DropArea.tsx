@@ -1,0 +1,41 @@
+import { useEffect, useState } from 'react'
+import { openDropped } from '../../state/opening.ts'
+import { useFiles } from '../../window-context.ts'
+
+const holdsFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
+
+/** A plan dropped anywhere on the window is opened. */
+export function DropArea() {
+  const files = useFiles()
+  const [over, setOver] = useState(false)
+  useEffect(() => {
+    const onOver = (event: DragEvent) => {
+      if (!holdsFile(event)) return
+      event.preventDefault()
+      setOver(true)
+    }
+    const onLeave = (event: DragEvent) => {
+      if (event.relatedTarget === null) setOver(false)
+    }
+    const onDrop = (event: DragEvent) => {
+      setOver(false)
+      const file = event.dataTransfer?.files[0]
+      if (file === undefined) return
+      event.preventDefault()
+      void openDropped(files, file)
+    }
+    window.addEventListener('dragover', onOver)
+    window.addEventListener('dragleave', onLeave)
+    window.addEventListener('drop', onDrop)
+    return () => {
+      window.removeEventListener('dragover', onOver)
+      window.removeEventListener('dragleave', onLeave)
+      window.removeEventListener('drop', onDrop)
+    }
+  }, [files])
+  return over ? (
+    <div className="drop-area" aria-hidden="true">
+      <p>Drop the plan to open it</p>
+    </div>
+  ) : null
+}

@@ -1,0 +1,105 @@
+import { type Command, keysOf, run } from '../../shortcuts.ts'
+import { unsaved } from '../../state/documents.ts'
+import { openToken, refreshRecents } from '../../state/opening.ts'
+import { showTheme } from '../../state/settings.ts'
+import { useFiles, useSelect } from '../../window-context.ts'
+import { fileLine, shownTitle } from './file-line.ts'
+import { Menu, MenuChoice, MenuItem } from './Menu.tsx'
+
+const COMMANDS: readonly (readonly [Command, string])[] = [
+  ['new', 'New plan'],
+  ['open', 'Open'],
+  ['save', 'Save'],
+  ['saveAs', 'Save as'],
+]
+
+const THEMES = [
+  ['system', 'As the system'],
+  ['light', 'Light'],
+  ['dark', 'Dark'],
+] as const
+
+/** The plan's name, its file, and what can be done with files. */
+export function PlanMenu() {
+  const files = useFiles()
+  const title = useSelect(({ plan }) => shownTitle(plan.title))
+  const line = useSelect(state => fileLine(state.document, unsaved(state), new Date()))
+  return (
+    <div className="plan">
+      <button
+        type="button"
+        popoverTarget="plan-menu"
+        aria-haspopup="menu"
+        aria-label={`Plan ${title}, ${line}: files`}
+        title={title}
+        onClick={() => void refreshRecents(files)}
+      >
+        <b>{title}</b>
+        <span>{line}</span>
+      </button>
+      <Menu id="plan-menu" label="Files">
+        {COMMANDS.map(([command, name]) => (
+          <MenuItem key={command} keys={keysOf(command)} onChoose={() => run(files, command)}>
+            {name}
+          </MenuItem>
+        ))}
+        <Recents />
+        <Demos />
+        <Themes />
+      </Menu>
+    </div>
+  )
+}
+
+function Recents() {
+  const files = useFiles()
+  const recents = useSelect(state => state.recents)
+  if (recents.length === 0) return null
+  return (
+    <fieldset>
+      <legend>Recent</legend>
+      {recents.slice(0, 8).map(({ token, name, folder, unsaved: open }) => (
+        <MenuItem
+          key={token}
+          aside={[folder ?? 'not in a file', open ? 'not saved' : null].filter(Boolean).join(', ')}
+          onChoose={() => void openToken(files, token)}
+        >
+          {name}
+        </MenuItem>
+      ))}
+    </fieldset>
+  )
+}
+
+function Demos() {
+  const files = useFiles()
+  const demos = useSelect(state => state.demos)
+  if (demos.length === 0) return null
+  return (
+    <fieldset>
+      <legend>Demo plans</legend>
+      {demos.map(({ token, name }) => (
+        <MenuItem key={token} onChoose={() => void openToken(files, token)}>
+          {name}
+        </MenuItem>
+      ))}
+    </fieldset>
+  )
+}
+
+function Themes() {
+  const files = useFiles()
+  const theme = useSelect(state => state.settings.theme)
+  const version = useSelect(state => state.about.version)
+  return (
+    <fieldset>
+      <legend>Look</legend>
+      {THEMES.map(([value, name]) => (
+        <MenuChoice key={value} chosen={theme === value} onChoose={() => void showTheme(files, value)}>
+          {name}
+        </MenuChoice>
+      ))}
+      <p>Stopgap {version}</p>
+    </fieldset>
+  )
+}
