@@ -14,7 +14,8 @@ const shown = (value: number, quantity: Quantity, system: System): string =>
   formatMeasure(value, quantity, system, { unit: true })
 
 /** Where the stop is met, in words. */
-function met({ engagement, travel }: AxleBudget, system: System): string {
+function met({ engagement, travel }: AxleBudget, { corner }: CornerModel, system: System): string {
+  if (corner.stop === null) return paragraph('There is no bump stop.', '  ')
   if (engagement === null) return paragraph('No bump stop is met in this travel.', '  ')
   const { wheel, shock } = engagement
   const shaft = `${length(Math.abs(shock), system)} ${shock < 0 ? 'further out' : 'further in'}`
@@ -39,14 +40,15 @@ function beyond({ travel, limits }: AxleBudget, system: System): string {
   return others.length === 0 ? '' : paragraph(`Beyond full bump: ${others.join(', ')}.`, '  ')
 }
 
-function resting({ static: rest }: AxleBudget, system: System): string {
+function resting({ static: rest }: AxleBudget, { corner }: CornerModel, system: System): string {
   const away = onTape(rest.position, system)
   const where = away === 0 ? 'at' : `${length(Math.abs(away), system)} ${away > 0 ? 'lower' : 'higher'} than`
   const carried = force(rest.stopForce, system)
   const share = formatMeasure(rest.stopForce / rest.sprungWeight, 'share', system, { unit: true })
-  const stop = carried === force(0, system) ? 'none of it' : `${carried} of it, ${share}`
+  const ofIt = carried === force(0, system) ? 'none of it' : `${carried} of it, ${share}`
+  const stop = corner.stop === null ? '' : `; the stop ${ofIt}`
   return paragraph(
-    `At rest the car sits ${where} the measured ride height. Each wheel carries ${force(rest.sprungWeight, system)} of sprung weight; the stop ${stop}.`,
+    `At rest the car sits ${where} the measured ride height. Each wheel carries ${force(rest.sprungWeight, system)} of sprung weight${stop}.`,
     '  ',
   )
 }
@@ -72,9 +74,9 @@ export function axleText(axle: AxleBudget, model: CornerModel, system: System): 
   return [
     travelBar(axle, system),
     '\n',
-    met(axle, system),
+    met(axle, model, system),
     beyond(axle, system),
-    resting(axle, system),
+    resting(axle, model, system),
     ride(axle, system),
     '\n',
     leftText(axle, model, system),

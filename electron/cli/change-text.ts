@@ -2,14 +2,14 @@ import type { AxleBudget, Finding } from '../../core/budget/results.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { Quantity, System } from '../../core/units/quantity.ts'
 import { paragraph } from './paragraph.ts'
-import { force, length, onTape, toTen } from './tape.ts'
+import { force, length, onTape, toDigits, toTen } from './tape.ts'
 
 /** A number of the budget that two setups can differ in, as it is shown: rounded first, so that differences add up. */
 interface Reading {
   readonly name: string
   readonly value: number | null
   readonly show: (value: number) => string
-  /** What a larger and a smaller value are called. */
+  /** What a larger and a smaller value are called; empty where a difference would be misread. */
   readonly more: string
   readonly less: string
 }
@@ -32,7 +32,7 @@ function readings(axle: AxleBudget, system: System): readonly Reading[] {
   })
   const other = (name: string, value: number, quantity: Quantity, more = 'more', less = 'less'): Reading => ({
     name,
-    value,
+    value: toDigits(value, quantity, system),
     show: shown => formatMeasure(shown, quantity, system, { unit: true }),
     more,
     less,
@@ -40,7 +40,7 @@ function readings(axle: AxleBudget, system: System): readonly Reading[] {
   const energy = zones.reduce((sum, zone) => (zone.id === 'droop' ? sum : sum + zone.energy), 0)
   return [
     place('Engagement', engagement?.wheel ?? null, 'later', 'earlier'),
-    other('Coilover zone, of bump travel', zones.find(({ id }) => id === 'coilover')!.share, 'share'),
+    other('Coilover zone, of bump travel', zones.find(({ id }) => id === 'coilover')!.share, 'share', '', ''),
     place('Full bump', travel.bump, 'later', 'earlier'),
     place('Full droop', travel.droop, 'further', 'less far'),
     place('Rest position', rest.position, 'higher', 'lower'),
@@ -59,7 +59,7 @@ const words = ({ value, show }: Reading): string => (value === null ? 'none' : s
 
 function changed(before: Reading, after: Reading): string {
   const by =
-    before.value === null || after.value === null
+    before.value === null || after.value === null || after.more === ''
       ? ''
       : ` (${after.show(Math.abs(after.value - before.value))} ${after.value > before.value ? after.more : after.less})`
   return `${after.name}: ${words(after)}, was ${words(before)}${by}.`

@@ -12,17 +12,14 @@ export function leftText({ engagement, travel }: AxleBudget, model: CornerModel,
     ...(within ? [{ name: 'at engagement', parts: model.parts(engagement.wheel) }] : []),
     { name: 'at full bump', parts: model.parts(travel.bump) },
   ]
-  const row = (name: string, of: (parts: PartPositions) => number | null) => [
+  const row = (name: string, of: (parts: PartPositions) => number) => [
     name,
-    ...places.map(({ parts }) => {
-      const value = of(parts)
-      return value === null ? 'no stop' : length(value, system)
-    }),
+    ...places.map(({ parts }) => length(of(parts), system)),
   ]
   return table([
     ['Left to use', ...places.map(({ name }) => name)],
     row('shock shaft', parts => parts.shockLeft),
     row('main spring', parts => parts.springs.at(-1)!.left),
-    row('bump stop', parts => parts.stopLeft),
+    ...(model.corner.stop === null ? [] : [row('bump stop', parts => parts.stopLeft ?? 0)]),
   ])
 }

@@ -1,6 +1,6 @@
 import { INCH } from '../../core/units/constants.ts'
 import { formatMeasure } from '../../core/units/format.ts'
-import { type System, unitOf } from '../../core/units/quantity.ts'
+import { type Quantity, type System, unitOf } from '../../core/units/quantity.ts'
 
 /** Finest mark a length is shown to, m. */
 const mark = (system: System): number => (system === 'inch' ? INCH / 16 : 1e-4)
@@ -12,6 +12,12 @@ const mark = (system: System): number => (system === 'inch' ? INCH / 16 : 1e-4)
 export function onTape(position: number, system: System): number {
   const marks = Math.sign(position) * Math.round(Math.abs(position) / mark(system))
   return marks * mark(system)
+}
+
+/** Any other value as far as it is shown, SI. */
+export function toDigits(value: number, quantity: Quantity, system: System): number {
+  const { size, digits } = unitOf(quantity, system)
+  return Number((value / size).toFixed(digits)) * size
 }
 
 /** A length with its unit. */
