@@ -3,19 +3,21 @@ import { type SpringPack, springPack, springTravel } from '../forces/spring-pack
 import { type StopModel, stopModel } from '../forces/stop.ts'
 import { linkageModel } from '../linkage/linkage.ts'
 import type { LinkageModel } from '../linkage/linkage-model.ts'
-import { crossings, firstReaching } from '../numerics/roots.ts'
+import { type Movement, movementOf, REACH } from '../linkage/movement.ts'
+import { crossings, firstReaching } from '../numerics/looks.ts'
 import type { Corner } from '../plan/schema.ts'
 import type { CornerModel, PartPositions, WheelForces } from './corner-model.ts'
-import { bumpLimits, droopLimits, movement, nearest, REACH } from './limits.ts'
+import { bumpLimits, droopLimits, nearest } from './limits.ts'
 
 /** Where pad and stop meet, searched outward from ride height; a stop pushed in further than the search reaches is taken to touch at its end. */
-function touch(corner: Corner, linkage: LinkageModel): number | null {
+function touch(corner: Corner, { stop, low, high }: Movement): number | null {
   if (corner.stop === null) return null
   const { gap } = corner.stop
-  if (gap >= 0) return firstReaching(movement(linkage, 'stop'), gap, 0, Math.min(REACH, linkage.highest))
-  const down = Math.max(-REACH, linkage.lowest)
-  return firstReaching(movement(linkage, 'stop', -1), -gap, 0, down) ?? down
+  return gap >= 0 ? firstReaching(stop, gap, 0, high) : (firstReaching(stop, gap, 0, low, true) ?? low)
 }
+
+/** Wheel positions closer than this are one place, m: far above what a search is good to, far below any feature. */
+const NEAR = 1e-9
 
 /** Distance over which a motion ratio's own slope is taken, m: rounding and truncation both below 1e-9 of the ratio. */
 const RATIO_STEP = 1e-5
@@ -50,43 +52,43 @@ class Assembled implements CornerModel {
     this.stop = stop === null ? null : stopModel(stop)
     this.gas = shock.gas === null ? null : { area: circleArea(shock.shaftDiameter), ...shock.gas }
     this.shaftIn = shock.stroke - shock.showing
-    this.bumpLimits = bumpLimits(corner, this.linkage, this.pack, this.stop)
+    const movement = movementOf(this.linkage)
+    this.bumpLimits = bumpLimits(corner, movement, this.pack, this.stop)
     const up = nearest(this.bumpLimits) ?? { by: 'linkage end' as const, wheel: REACH }
-    const down = nearest(droopLimits(corner, this.linkage)) ?? { by: 'linkage end' as const, wheel: -REACH }
+    const down = nearest(droopLimits(corner, movement)) ?? { by: 'linkage end' as const, wheel: -REACH }
     this.bump = up.wheel
     this.bumpLimitedBy = up.by
     this.droop = down.wheel === 0 ? 0 : down.wheel
     this.droopLimitedBy = down.by
-    const meets = touch(corner, this.linkage)
+    const meets = touch(corner, movement)
     this.engagement = meets === null || meets > this.bump ? null : meets
-    this.crossover = this.findCrossover()
-    this.kinks = this.findKinks()
+    this.crossover = this.findCrossover(movement)
+    this.kinks = this.findKinks(movement)
   }
 
-  private findCrossover(): number | null {
+  private findCrossover(movement: Movement): number | null {
     const { crossover } = this.pack
     if (crossover === null) return null
     const shaft = crossover - this.corner.springs.preload - this.shaftIn
-    return firstReaching(movement(this.linkage, 'shock'), shaft, this.droop, this.bump)
+    const met = firstReaching(movement.shock, shaft, this.droop, this.bump)
+    // The springs above the main may be the last to bind: then full bump is where they lock, whatever its last digit.
+    return met === null && this.linkage.at(this.bump).shock > shaft - NEAR ? this.bump : met
   }
 
-  private findKinks(): number[] {
+  private findKinks(movement: Movement): number[] {
     const { springs, stop } = this.corner
-    const between = (part: 'shock' | 'stop', travel: number) =>
-      crossings(movement(this.linkage, part), travel, this.droop, this.bump)
+    const { droop, bump, engagement } = this
+    const between = (part: 'shock' | 'stop', travel: number) => crossings(movement[part], travel, droop, bump)
     const all = [
       ...this.pack.corners.flatMap(compression => between('shock', compression - springs.preload - this.shaftIn)),
       ...(stop === null ? [] : [0, ...this.stop!.corners].flatMap(travel => between('stop', stop.gap + travel))),
-      ...(this.engagement === null ? [] : [this.engagement]),
+      ...(engagement === null ? [] : [engagement]),
       ...this.linkage.knots,
     ]
-    const inside = all.filter(wheel => wheel > this.droop && wheel < this.bump)
-    const { engagement } = this
-    // The touch is found twice, from ride height and from full droop: one place, not two a rounding apart.
-    const settled = inside.map(wheel =>
-      engagement !== null && Math.abs(wheel - engagement) < 1e-9 ? engagement : wheel,
-    )
-    return [...new Set(settled)].sort((a, b) => a - b)
+    // One place found twice, once up and once down, is one place, not two a rounding apart; and none is the end of the travel itself.
+    const settled = all.map(wheel => (engagement !== null && Math.abs(wheel - engagement) < NEAR ? engagement : wheel))
+    const inside = settled.filter(wheel => wheel > droop + NEAR && wheel < bump - NEAR).sort((a, b) => a - b)
+    return inside.filter((wheel, i) => i === 0 || wheel - inside[i - 1]! >= NEAR)
   }
 
   /** Shaft in from full extension, m, kept to the stroke against rounding at the ends. */

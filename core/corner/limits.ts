@@ -1,40 +1,27 @@
 import type { SpringPack } from '../forces/spring-pack.ts'
 import type { StopModel } from '../forces/stop.ts'
-import type { LinkageModel } from '../linkage/linkage-model.ts'
-import { firstReaching, type ValueAndSlope } from '../numerics/roots.ts'
+import { type Movement, REACH } from '../linkage/movement.ts'
+import { firstReaching } from '../numerics/looks.ts'
 import type { Corner } from '../plan/schema.ts'
 import type { BumpLimit, DroopLimit } from './corner-model.ts'
 
-/** How far from ride height anything is looked for, m. */
-export const REACH = 1
-
 export type Limits<Name extends string> = Readonly<Partial<Record<Name, number>>>
-
-/** Shock or stop movement as a function to search: `up` as it is, `down` turned over. */
-export const movement = (linkage: LinkageModel, part: 'shock' | 'stop', sign: 1 | -1 = 1) => {
-  const ratio = part === 'shock' ? 'shockRatio' : 'stopRatio'
-  return (wheel: number): ValueAndSlope => {
-    const position = linkage.at(wheel)
-    return { value: sign * position[part], slope: sign * position[ratio] }
-  }
-}
 
 const named = <Name extends string>(found: readonly (readonly [Name, number | null])[]): Limits<Name> =>
   Object.fromEntries(found.filter(([, wheel]) => wheel !== null)) as Limits<Name>
 
 /** Every limit met going up from ride height within 1 m, as wheel positions in m, 0 or more. */
 export function bumpLimits(
-  corner: Corner,
-  linkage: LinkageModel,
+  { shock, springs, stop, clearance }: Corner,
+  movement: Movement,
   pack: SpringPack,
-  stop: StopModel | null,
+  stopModel: StopModel | null,
 ): Limits<BumpLimit> {
-  const { shock, springs, clearance } = corner
-  const up = Math.min(REACH, linkage.highest)
+  const { linkage, high } = movement
   const shaftIn = shock.stroke - shock.showing
-  const reach = (part: 'shock' | 'stop', travel: number) => firstReaching(movement(linkage, part), travel, 0, up)
+  const reach = (part: 'shock' | 'stop', travel: number) => firstReaching(movement[part], travel, 0, high)
   return named<BumpLimit>([
-    ['stop closed', stop === null ? null : reach('stop', corner.stop!.gap + stop.stroke)],
+    ['stop closed', stop === null || stopModel === null ? null : reach('stop', stop.gap + stopModel.stroke)],
     ['shock closed', reach('shock', shock.showing)],
     ['coil bind', reach('shock', pack.bind - springs.preload - shaftIn)],
     ['chassis contact', clearance.bump !== null && clearance.bump <= REACH ? clearance.bump : null],
@@ -43,10 +30,10 @@ export function bumpLimits(
 }
 
 /** Every limit met going down from ride height within 1 m, as wheel positions in m, 0 or less. */
-export function droopLimits({ shock, clearance }: Corner, linkage: LinkageModel): Limits<DroopLimit> {
-  const down = Math.max(-REACH, linkage.lowest)
+export function droopLimits({ shock, clearance }: Corner, movement: Movement): Limits<DroopLimit> {
+  const { linkage, low } = movement
   return named<DroopLimit>([
-    ['shock extended', firstReaching(movement(linkage, 'shock', -1), shock.stroke - shock.showing, 0, down)],
+    ['shock extended', firstReaching(movement.shock, shock.showing - shock.stroke, 0, low, true)],
     ['limit strap', clearance.droop !== null && clearance.droop <= REACH ? -clearance.droop : null],
     ['linkage end', linkage.lowest >= -REACH ? linkage.lowest : null],
   ])

@@ -25,6 +25,9 @@ export function wheelCircle({ pivot, wheel }: ArmLinkage): { height: number; lif
   return { height: radius[2], lift: ahead[2] }
 }
 
+/** Least rise per radian a motion ratio is taken with, in shares of the reach: at the dead points, where the ratio is infinite, it stays a number. */
+const LEAST_RISE = 1e-6
+
 /**
  * An arm: wheel, lower shock mount and stop pad turn together about the axis through the two pivots.
  * Wheel position is the rise of the wheel point; shock movement the fall of the distance between its mounts; stop movement the pad's
@@ -36,41 +39,52 @@ export function armLinkage(arm: ArmLinkage): LinkageModel {
   const along = minus(arm.pivot[1], pivot)
   const axis = times(along, 1 / size(along))
   const stopAxis = times(arm.stopAxis, 1 / size(arm.stopAxis))
-  const lower = orbit(arm.shockLower, pivot, axis)
-  const pad = orbit(arm.stopPad, pivot, axis)
   const { height, lift } = wheelCircle(arm)
-  const reach = Math.hypot(height, lift)
-  const top = Math.atan2(lift, height)
-  const rideLength = size(minus(arm.shockUpper, arm.shockLower))
+  const squareReach = height ** 2 + lift ** 2
+  const reach = Math.sqrt(squareReach)
+  const lowest = -reach - height
+  const highest = reach - height
 
-  const angleAt = (wheel: number): number => {
-    const share = Math.min(1, Math.max(-1, (wheel + height) / reach))
-    return top - Math.sign(lift) * Math.acos(share)
-  }
-  const at = (wheel: number) => {
-    const angle = angleAt(wheel)
-    const [cosine, sine] = [Math.cos(angle), Math.sin(angle)]
-    const rise = lift * cosine - height * sine
-    const mount = placed(lower, cosine, sine)
-    const mountSpeed = minus(times(lower.ahead, cosine), times(lower.radius, sine))
-    const shaft = minus(arm.shockUpper, mount)
-    const length = size(shaft)
-    const padSpeed = minus(times(pad.ahead, cosine), times(pad.radius, sine))
+  /** Cosine and sine of the turn from ride height, and the wheel's rise per radian, m: exactly 1, 0 and `lift` at ride height. */
+  const turn = (wheel: number) => {
+    const w = Math.min(highest, Math.max(lowest, wheel))
+    const beside = Math.sqrt(Math.max(0, lift ** 2 - w * (2 * height + w)))
+    const rise = Math.sign(lift) * beside
     return {
-      shock: rideLength - length,
-      stop: dot(minus(placed(pad, cosine, sine), arm.stopPad), stopAxis),
-      shockRatio: length === 0 || rise === 0 ? 0 : dot(shaft, mountSpeed) / length / rise,
-      stopRatio: rise === 0 ? 0 : dot(padSpeed, stopAxis) / rise,
+      cosine: (height * (height + w) + lift * rise) / squareReach,
+      sine: (lift * (height + w) - height * rise) / squareReach,
+      rise: Math.sign(lift) * Math.max(beside, LEAST_RISE * reach),
     }
   }
+
+  // Everything asked of the arm is a dot product of a turning point with a fixed direction, so it comes down to two numbers each.
+  const lower = orbit(arm.shockLower, pivot, axis)
+  const toUpper = minus(arm.shockUpper, lower.centre)
+  const [near, ahead] = [dot(toUpper, lower.radius), dot(toUpper, lower.ahead)]
+  const squares = dot(toUpper, toUpper) + dot(lower.radius, lower.radius)
+  const lengthAt = (cosine: number, sine: number): number =>
+    Math.sqrt(Math.max(0, squares - 2 * (near * cosine + ahead * sine)))
+  const rideLength = lengthAt(1, 0)
+  const pad = orbit(arm.stopPad, pivot, axis)
+  const [padNear, padAhead] = [dot(pad.radius, stopAxis), dot(pad.ahead, stopAxis)]
+
   return {
-    lowest: -reach - height,
-    highest: reach - height,
-    at,
+    lowest,
+    highest,
+    at: wheel => {
+      const { cosine, sine, rise } = turn(wheel)
+      const length = lengthAt(cosine, sine)
+      return {
+        shock: rideLength - length,
+        stop: padNear * (cosine - 1) + padAhead * sine,
+        shockRatio: length === 0 ? 0 : (ahead * cosine - near * sine) / length / rise,
+        stopRatio: (padAhead * cosine - padNear * sine) / rise,
+      }
+    },
     knots: [],
     move: (point, wheel) => {
-      const angle = angleAt(wheel)
-      return placed(orbit(point, pivot, axis), Math.cos(angle), Math.sin(angle))
+      const { cosine, sine } = turn(wheel)
+      return placed(orbit(point, pivot, axis), cosine, sine)
     },
   }
 }

@@ -1,9 +1,10 @@
-import { bumpLimits, droopLimits, nearest, REACH } from '../corner/limits.ts'
+import { bumpLimits, droopLimits, nearest } from '../corner/limits.ts'
 import { circleArea } from '../forces/gas.ts'
 import { springPack } from '../forces/spring-pack.ts'
 import { stopModel } from '../forces/stop.ts'
 import { wheelCircle } from '../linkage/arm.ts'
 import { linkageModel } from '../linkage/linkage.ts'
+import { movementOf, REACH } from '../linkage/movement.ts'
 import { cross, minus, size } from '../linkage/vector.ts'
 import { type Problem, pathText } from './problem.ts'
 import type { Axle, Corner, Curve, Linkage, Plan, Point, Shock, Springs, Stop } from './schema.ts'
@@ -178,15 +179,15 @@ function stop(path: Path, given: Stop, report: Report): void {
 
 /** Whether something ends the travel within reach both ways; asked only of a corner that is otherwise right. */
 function ends(path: Path, given: Corner, report: Report): void {
-  const model = linkageModel(given.linkage)
+  const movement = movementOf(linkageModel(given.linkage))
   const stops = given.stop === null ? null : stopModel(given.stop)
-  if (nearest(bumpLimits(given, model, springPack(given.springs), stops)) === null)
+  if (nearest(bumpLimits(given, movement, springPack(given.springs), stops)) === null)
     report(
       [...path, 'linkage'],
       `nothing that ends bump within ${REACH} m of wheel travel`,
       'a shock, stop or clearance that does',
     )
-  if (nearest(droopLimits(given, model)) === null)
+  if (nearest(droopLimits(given, movement)) === null)
     report(
       [...path, 'linkage'],
       `nothing that ends droop within ${REACH} m of wheel travel`,

@@ -1,0 +1,30 @@
+import { type Looks, lookOver } from '../numerics/looks.ts'
+import type { LinkageModel } from './linkage-model.ts'
+
+/** How far from ride height anything is looked for, m. */
+export const REACH = 1
+
+/** Shock and stop movement of a linkage, looked over once within reach of ride height for every search to start from. */
+export interface Movement {
+  readonly linkage: LinkageModel
+  /** Lowest and highest wheel position looked at, m. */
+  readonly low: number
+  readonly high: number
+  readonly shock: Looks
+  readonly stop: Looks
+}
+
+export function movementOf(linkage: LinkageModel): Movement {
+  const low = Math.max(-REACH, linkage.lowest)
+  const high = Math.min(REACH, linkage.highest)
+  const part = (name: 'shock' | 'stop', ratio: 'shockRatio' | 'stopRatio'): Looks =>
+    lookOver(
+      wheel => {
+        const position = linkage.at(wheel)
+        return { value: position[name], slope: position[ratio] }
+      },
+      low,
+      high,
+    )
+  return { linkage, low, high, shock: part('shock', 'shockRatio'), stop: part('stop', 'stopRatio') }
+}
