@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { realpath } from 'node:fs/promises'
 import { basename, dirname, join, resolve } from 'node:path'
-import { readPlan } from '../../core/plan/parse.ts'
+import { formatPlan, readPlan } from '../../core/plan/parse.ts'
 import type { OpenDocument, Opened } from '../contract/contract.ts'
 import { planName } from '../contract/plan-text.ts'
 import { isUnsaved, type KeptCopy } from './kept.ts'
@@ -97,13 +97,19 @@ function inFile(
     savedText: file.text,
     savedAt: file.savedAt,
     history: copy?.history,
-    recovered: copy !== null && digest(copy.text) !== file.basis,
+    recovered: copy !== null && !isSamePlan(copy.text, file.text),
   }
 }
 
 function inNoFile(plan: Pick<KeptCopy, 'key' | 'name' | 'text' | 'history'>, recovered: boolean): OpenDocument {
   const { key, name, text, history } = plan
   return { key, token: null, name, text, basis: null, savedText: null, savedAt: null, history, recovered }
+}
+
+/** However the file is spaced: the window writes every plan in one form. */
+function isSamePlan(text: string, other: string): boolean {
+  const [one, two] = [readPlan(text), readPlan(other)]
+  return text === other || (one.ok && two.ok && formatPlan(one.plan) === formatPlan(two.plan))
 }
 
 export function titleOf(text: string): string | null {

@@ -11,21 +11,24 @@ const fault = (error: unknown) => void process.stderr.write(`${error instanceof 
 
 /**
  * Shows the window by the best means there is: Electron, an installed browser, or any browser the person opens at the
- * address printed. STOPGAP_HOST (electron, browser, terminal) takes one of them only. The result is the exit code.
+ * address printed. STOPGAP_HOST (electron, browser, terminal) takes one of them only; `--serve` prints the address and
+ * nothing else. The result is the exit code.
  */
 export async function start(args: readonly string[]): Promise<number> {
-  const wrong = wrongWith(args)
+  const serveOnly = args.includes('--serve')
+  const names = args.filter(argument => argument !== '--serve')
+  const wrong = wrongWith(names)
   if (wrong !== null) {
     process.stderr.write(`${wrong}\n`)
     return 2
   }
   const app = appFolder(import.meta.url)
-  const file = args[0] === undefined ? null : resolve(process.env.INIT_CWD ?? process.cwd(), args[0])
+  const file = names[0] === undefined ? null : resolve(process.env.INIT_CWD ?? process.cwd(), names[0])
   const only = process.env.STOPGAP_HOST
-  const takes = (host: string) => only === undefined || only === host
+  const takes = (host: string) => !serveOnly && (only === undefined || only === host)
 
   if (takes('electron') && (await inElectron(app, file))) return 0
-  if (only === 'electron') return 1
+  if (only === 'electron' && !serveOnly) return 1
 
   const interrupted = interruption()
   const common = { app, file, env: process.env, say, fault, interrupted }
@@ -38,8 +41,7 @@ export async function start(args: readonly string[]): Promise<number> {
     }
     if (only === 'browser') return 1
   }
-  const budget = await budgetOf(app, file)
-  say(budget)
+  if (!serveOnly) say(await budgetOf(app, file))
   await run({ ...common, browser: null })
   return 0
 }

@@ -1,0 +1,117 @@
+import { readFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { beforeEach, describe, expect, it, onTestFinished } from 'vitest'
+import { messages } from '../../../electron/contract/contract.ts'
+import type { Services } from '../../../electron/services/services.ts'
+import { type Host, HostRefused } from '../../../renderer/host.ts'
+import { type Desk, newDesk } from '../desk.ts'
+import { planText } from '../plan.ts'
+
+export interface Connected {
+  host: Host
+  services: Services
+  end(): Promise<void>
+}
+
+/** What every host must do for the window, asked through the window's own side of it. */
+export function contractSuite(name: string, connect: (desk: Desk) => Promise<Connected>): void {
+  describe(`the contract, over ${name}`, () => {
+    let desk: Desk
+    let host: Host
+    let services: Services
+
+    beforeEach(async () => {
+      desk = await newDesk()
+      const connected = await connect(desk)
+      onTestFinished(connected.end)
+      host = connected.host
+      services = connected.services
+    })
+
+    const choose = async () => {
+      const folder = await host.call('folder', { token: null })
+      if (folder.kind !== 'folder') throw new Error(folder.reason)
+      return folder
+    }
+
+    it('takes a plan from the first start to a file and back', async () => {
+      const { document, about } = await host.call('start', {})
+      expect(about.version).toBe('0.0.0')
+      const { key, name } = document
+      const text = planText('Changed, with an inch sign ″ and a line\nbreak')
+      const kept = await host.call('keep', { key, token: null, name, text, basis: null, history: '[]' })
+      expect(kept).toEqual({ kind: 'kept' })
+      const folder = await choose()
+      const saved = await host.call('saveIn', { key, folder: folder.token, name: 'Car 7', text, replace: false })
+      if (saved.kind !== 'saved') throw new Error(saved.kind)
+      expect(await readFile(join(desk.home, 'Car 7.stopgap'), 'utf8')).toBe(text)
+      const { token, basis } = saved
+      const twice = { key: saved.key, token, text: planText('Again'), basis, replace: false }
+      expect(await host.call('save', twice)).toMatchObject({ kind: 'saved', token })
+      expect(await host.call('save', { ...twice, text: planText('Third') })).toMatchObject({ kind: 'changed' })
+      const { recents } = await host.call('recents', {})
+      expect(recents).toMatchObject([{ token, name: 'Car 7', folder: 'home' }])
+      const opened = await host.call('openFile', { token })
+      expect(opened).toMatchObject({ kind: 'document', document: { name: 'Car 7', savedText: planText('Again') } })
+      expect(await host.call('forget', { key: saved.key })).toEqual({})
+    })
+
+    it('carries a plan of several megabytes', async () => {
+      const { document } = await host.call('start', {})
+      const { key, name } = document
+      const history = '"\\\n'.repeat(2_000_000)
+      const text = planText('Large')
+      expect(await host.call('keep', { key, token: null, name, text, basis: null, history })).toEqual({ kind: 'kept' })
+    })
+
+    it('remembers settings, and tells them', async () => {
+      const told = new Promise(resolve => host.on('settings', resolve))
+      // The stream of a window that has just opened may be a moment behind.
+      await host.call('start', {})
+      expect(await host.call('settings', { theme: 'dark' })).toEqual({ theme: 'dark' })
+      expect(await told).toEqual({ theme: 'dark' })
+      expect((await host.call('start', {})).settings).toEqual({ theme: 'dark' })
+    })
+
+    it('tells of a file opened from outside, until the window stops listening', async () => {
+      await host.call('start', {})
+      const names: string[] = []
+      let heard = () => {}
+      const stop = host.on('opened', opened => {
+        names.push(opened.kind === 'document' ? opened.document.name : opened.reason)
+        heard()
+      })
+      const first = new Promise<void>(resolve => {
+        heard = resolve
+      })
+      await services.openOutside(await desk.put('One.stopgap'))
+      await first
+      stop()
+      await services.openOutside(await desk.put('Two.stopgap'))
+      await host.call('recents', {})
+      expect(names).toEqual(['One'])
+    })
+
+    it.each(Object.keys(messages))('refuses “%s” when its shape is wrong, in a sentence', async name => {
+      const call = host.call as (name: string, request: unknown) => Promise<unknown>
+      for (const wrong of [null, 'text', { unknown: 1 }, { token: '../../etc/passwd' }]) {
+        const refused = await call(name, wrong).catch((error: unknown) => error)
+        expect(refused).toBeInstanceOf(HostRefused)
+        expect((refused as Error).message).toMatch(/^The request “\w+” does not have the right shape.*\.$/s)
+      }
+    })
+
+    it.each(['nothing', 'constructor', '__proto__', 'toString'])('knows no message “%s”', async name => {
+      const call = host.call as (name: string, request: unknown) => Promise<unknown>
+      await expect(call(name, {})).rejects.toThrow('There is no such request')
+    })
+
+    it('never lets a path reach the window', async () => {
+      await desk.put('Rear.stopgap')
+      const folder = await choose()
+      const opened = await host.call('openFile', { token: folder.entries[0]!.token })
+      const replies = [folder, opened, await host.call('recents', {}), await host.call('start', {})]
+      expect(JSON.stringify(replies)).not.toMatch(/[/\\]home|stopgap-test-/)
+    })
+  })
+}
