@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { AxleBudget } from '../../core/budget/results.ts'
 import { circleArea, gasPressure } from '../../core/forces/gas.ts'
+import { setupLoads } from '../../core/loads/ledger.ts'
 import type { HydraulicStop, Plan } from '../../core/plan/schema.ts'
 import { ATMOSPHERE, INCH, PSI } from '../../core/units/constants.ts'
 import { seed, seedBudget } from './seed.ts'
@@ -71,6 +72,14 @@ describe('before-and-after', () => {
     expect(closed(after)).toBeLessThan(after.body!.ratedPressure!)
     expect(ids(found)).toEqual(expect.arrayContaining(['stop-over-rated-pressure', 'little-coilover-travel']))
     expect(proposed.findings.filter(({ severity }) => severity !== 'note')).toEqual([])
+  })
+
+  it('keeps the loads together off the rear stop, which took more than an inch and a half of it before', () => {
+    const [left, leftAfter] = plan.setups.map(
+      setup => setupLoads(plan, setup).ledger.find(({ id }) => id === 'rear')!.balance.beforeStop!,
+    )
+    expect(left! / INCH).toBeLessThan(-1.5)
+    expect(leftAfter!).toBeGreaterThan(0)
   })
 
   it('costs a little energy on the way', () => {
