@@ -1,26 +1,26 @@
 import { type Box, inside, overlap } from './box.ts'
 
-/** Labels keep this far apart, px. */
-const APART = { x: 3, y: 1 }
+/** How far labels keep apart, px. */
+export interface Apart {
+  readonly x: number
+  readonly y: number
+}
 
 /** Keeps the rounding of sums from making neighbours overlap, px. */
 const CLEAR = 0.01
-
-const roomy = (box: Box): Box => ({
-  x: box.x - APART.x,
-  y: box.y - APART.y,
-  width: box.width + 2 * APART.x,
-  height: box.height + 2 * APART.y,
-})
 
 /** What is taken on the plate. The first to ask gets its place; later ones look for the nearest free one. */
 export class Occupancy {
   readonly #taken: Box[] = []
 
-  constructor(readonly area: Box) {}
+  constructor(
+    readonly area: Box,
+    private readonly apart: Apart = { x: 3, y: 1 },
+  ) {}
 
   take(box: Box): void {
-    this.#taken.push(roomy(box))
+    const { x, y } = this.apart
+    this.#taken.push({ x: box.x - x, y: box.y - y, width: box.width + 2 * x, height: box.height + 2 * y })
   }
 
   /** Something thin that labels keep off: no room is added around it. */

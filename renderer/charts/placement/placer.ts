@@ -1,7 +1,7 @@
 import type { MeasureText, Span } from '../text/span.ts'
 import type { Box } from './box.ts'
 import { type Anchor, type Block, baselineBox, block, blockBox, blockLabels, type Ground, type Label } from './label.ts'
-import { Occupancy } from './occupancy.ts'
+import { type Apart, Occupancy } from './occupancy.ts'
 
 /** A thin line from what is named to a name that had to move. */
 export interface Leader {
@@ -17,6 +17,12 @@ export interface Spot {
   readonly anchor: Anchor
 }
 
+/** A centred label may stand a little aside to stay within its column. */
+function held(box: Box, anchor: Anchor, within: Box | undefined): Box {
+  if (anchor !== 'middle' || within === undefined || box.width > within.width) return box
+  return { ...box, x: Math.min(Math.max(box.x, within.x), within.x + within.width - box.width) }
+}
+
 /** Places labels one after the other; what finds no room is left out. */
 export class Placer {
   readonly labels: Label[] = []
@@ -28,8 +34,9 @@ export class Placer {
     readonly measure: MeasureText,
     /** What lies under a height on the plate. */
     readonly groundAt: (y: number) => Ground = () => 'sheet',
+    apart?: Apart,
   ) {
-    this.room = new Occupancy(area)
+    this.room = new Occupancy(area, apart)
   }
 
   block(...lines: (readonly Span[])[]): Block {
@@ -45,7 +52,7 @@ export class Placer {
   /** At the first spot that is free. */
   at(id: string, text: Block, spots: readonly Spot[], within?: Box): Box | null {
     for (const { x, y, anchor } of spots) {
-      const box = baselineBox(text, x, y, anchor)
+      const box = held(baselineBox(text, x, y, anchor), anchor, within)
       if (this.room.isFree(box, within)) return this.settle(id, text, box, anchor)
     }
     return null
@@ -53,7 +60,7 @@ export class Placer {
 
   /** As near as can be to having its middle at `y`, moved up or down inside `within`. */
   near(id: string, text: Block, x: number, y: number, anchor: Anchor, within: Box): Box | null {
-    const box = this.room.slide(blockBox(text, x, y - text.height / 2, anchor), within)
+    const box = this.room.slide(held(blockBox(text, x, y - text.height / 2, anchor), anchor, within), within)
     return box === null ? null : this.settle(id, text, box, anchor)
   }
 

@@ -29,7 +29,7 @@ export function budgetGeometry(
   const numbers = ruler.filter(tick => tick.long).map(tick => measure(rulerNumber(tick.wheel, system), type.axis, 400))
   const rulerRight = budget.x + Math.min(Math.max(small ? 22 : 26, 9 + Math.max(0, ...numbers)), budget.width * 0.4)
   const barX = rulerRight + (small ? 4 : 6)
-  const barWidth = small ? 20 : 28
+  const barWidth = small ? 18 : 28
   return {
     rulerRight,
     barX,

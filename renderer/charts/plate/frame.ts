@@ -41,7 +41,7 @@ const SMALL_TYPE: TypeScale = { number: 18, second: 15, heading: 12, reading: 12
 
 /** Column widths to start from; extra width is shared out by `SHARE`. Order: corner, budget, shafts, forces, demands, names. */
 const WIDE = [380, 176, 132, 222, 172, 96] as const
-const SMALL = [228, 120, 118, 144, 118, 78] as const
+const SMALL = [206, 130, 118, 142, 130, 78] as const
 const SHARE = [0.44, 0.08, 0.08, 0.28, 0.12, 0] as const
 /** A column never gets narrower than this part of its small width while another can still give. */
 const LEAST = [0.5, 0.8, 0.8, 0.7, 0.8, 0.9] as const
@@ -49,7 +49,7 @@ const LEAST = [0.5, 0.8, 0.8, 0.7, 0.8, 0.9] as const
 /** Width of the demands column: room for each load. */
 function demandWidth(small: boolean, demands: number): number {
   const base = small ? SMALL[4] : WIDE[4]
-  return Math.min(Math.max(base, (small ? 14 : 20) + (small ? 27 : 40) * demands), base * 1.8)
+  return Math.min(Math.max(base, (small ? 14 : 20) + (small ? 29 : 40) * demands), base * 1.8)
 }
 
 const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)

@@ -44,6 +44,8 @@ export interface Scene {
   readonly demands: DemandsGeometry | null
   readonly measure: MeasureText
   readonly groundAt: (y: number) => Ground
+  /** Where the force axis and the captions under the bars stand, px: the lowest travel of both setups. */
+  readonly foot: number
 }
 
 /** Limits further above full bump than this part of the travel are drawn broken off instead of shrinking everything else. */
@@ -68,9 +70,10 @@ export function plateScene(view: PlateView, width: number, height: number, measu
   const frame = plateFrame(width, height, demandCount(demands))
   const travel = travelMarks(budget)
   const otherTravel = other === null ? null : travelMarks(other.budget)
+  const lowest = Math.min(travel.droop, otherTravel?.droop ?? 0)
   const axis = wheelAxis(frame, {
     bump: Math.max(travel.bump, otherTravel?.bump ?? 0),
-    droop: Math.min(travel.droop, otherTravel?.droop ?? 0),
+    droop: lowest,
     reserve: Math.max(reserve(budget), other === null ? 0 : reserve(other.budget)),
   })
   const ruler = rulerTicks(axis, travel.bump, travel.droop, system)
@@ -89,8 +92,9 @@ export function plateScene(view: PlateView, width: number, height: number, measu
     budget: budgetGeometry(frame, ruler, system, measure),
     shafts: shaftBars(frame, axis, budget, model, system),
     forces: forcesGeometry(frame, axis, budget, model, other?.model ?? null, system),
-    demands: demandsGeometry(frame, axis, demands),
+    demands: demandsGeometry(frame, axis, demands, measure),
     measure,
+    foot: axis.y(lowest),
     groundAt: y => (y < top || y > ride ? 'sheet' : y < middle ? 'stop' : 'coil'),
   }
 }

@@ -62,7 +62,7 @@ const STEPS: Readonly<Record<System, readonly number[]>> = {
   metric: [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1],
 }
 /** Long ticks are at least this far apart, px. */
-const LONG_APART = 26
+const LONG_APART = 34
 
 /** Ticks of the ruler inside the travel: whole inches or millimetres, counted from ride height. */
 export function rulerTicks(axis: WheelAxis, bump: number, droop: number, system: System): RulerTick[] {

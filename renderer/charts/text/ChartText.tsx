@@ -3,7 +3,7 @@ import type { Label } from '../placement/label.ts'
 import type { Span } from './span.ts'
 
 /** Spans on one baseline; a raised span takes the following ones back down. */
-export function Spans({ spans }: { readonly spans: readonly Span[] }) {
+export function Spans({ spans, inked = true }: { readonly spans: readonly Span[]; readonly inked?: boolean }) {
   return spans.map(({ text, size, weight, ink, space, rise }, index) => {
     const lift = (spans[index - 1]?.rise ?? 0) - rise
     return (
@@ -14,7 +14,7 @@ export function Spans({ spans }: { readonly spans: readonly Span[] }) {
         dy={lift === 0 ? undefined : lift}
         fontSize={size}
         fontWeight={weight}
-        fill={`var(--${ink})`}
+        fill={inked ? `var(--${ink})` : undefined}
       >
         {text}
       </tspan>
@@ -56,8 +56,8 @@ export const ChartText = memo(function ChartText({ label }: { readonly label: La
   // The halo goes under the whole line first: one span's would eat into its neighbour.
   return (
     <>
-      <text {...place} {...halo}>
-        <Spans spans={spans} />
+      <text {...place} {...halo} fill="none">
+        <Spans spans={spans} inked={false} />
       </text>
       <text {...place}>
         <Spans spans={spans} />

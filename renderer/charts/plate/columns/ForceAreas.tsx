@@ -11,13 +11,13 @@ interface ForceAreasProps {
 
 /** Force against wheel travel: springs, gas and stop stacked, the slow total, the band up to fast gas, the other setup as a ghost. */
 export const ForceAreas = memo(function ForceAreas({ scene, patterns }: ForceAreasProps) {
-  const { forces, axis, travel } = scene
+  const { forces, axis, travel, foot } = scene
   const { paths, ticks, x } = forces
-  const [top, bottom] = [axis.y(travel.bump), axis.y(travel.droop)]
+  const top = axis.y(travel.bump)
   const grid = ticks
     .filter(force => force > 0)
-    .map(force => `M${x(force).toFixed(1)} ${top.toFixed(1)}V${bottom.toFixed(1)}`)
-  const marks = ticks.map(force => `M${x(force).toFixed(1)} ${bottom.toFixed(1)}v5`)
+    .map(force => `M${x(force).toFixed(1)} ${top.toFixed(1)}V${foot.toFixed(1)}`)
+  const marks = ticks.map(force => `M${x(force).toFixed(1)} ${foot.toFixed(1)}v5`)
   return (
     <Unspoken>
       <path d={grid.join('')} stroke="var(--hair)" fill="none" />
@@ -38,7 +38,7 @@ export const ForceAreas = memo(function ForceAreas({ scene, patterns }: ForceAre
         strokeDasharray={OTHER_DASH}
       />
       <path className="moves" d={paths.slow} fill="none" stroke="var(--ink)" strokeWidth="2" strokeLinejoin="round" />
-      <path d={`M${x(0)} ${top}V${bottom}${marks.join('')}`} stroke="var(--ink)" fill="none" />
+      <path d={`M${x(0)} ${top}V${foot}${marks.join('')}`} stroke="var(--ink)" fill="none" />
     </Unspoken>
   )
 })

@@ -27,6 +27,13 @@ export const ZoneTints = memo(function ZoneTints({ scene }: { readonly scene: Sc
   )
 })
 
+/** A tick where each named limit beyond full bump meets the names. */
+const limitTicks = ({ axis, frame, travel, view }: Scene): string =>
+  Object.values(view.budget.limits)
+    .filter(wheel => wheel > travel.bump + 1e-6 && axis.y(wheel) >= axis.top + 4)
+    .map(wheel => `M${frame.names.x} ${axis.y(wheel).toFixed(1)}h5`)
+    .join('')
+
 /** Column heads, dividers with their inch ticks, and the names of the lines. */
 export const PlateRules = memo(function PlateRules({ scene }: { readonly scene: Scene }) {
   const { frame, ruler } = scene
@@ -40,6 +47,7 @@ export const PlateRules = memo(function PlateRules({ scene }: { readonly scene: 
       {headLabels(scene).map(label => (
         <ChartText key={label.id} label={label} />
       ))}
+      <path d={limitTicks(scene)} stroke="var(--ink)" fill="none" />
       {names.leaders.map(({ id, from, to }) => (
         <path key={id} d={`M${from.join(' ')}L${to.join(' ')}`} stroke="var(--ink3)" strokeWidth="0.8" fill="none" />
       ))}

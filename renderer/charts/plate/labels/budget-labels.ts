@@ -102,23 +102,21 @@ function placeZone({ frame, view, budget, axis }: Scene, placer: Placer, zone: Z
     width: budget.textRight - budget.textX,
     height: axis.bottom - axis.top - 4,
   }
-  const value = (size: number) => lengthSpans(zone.value, view.system, { size }, { unit: true })
-  const names = [zone.name, zone.short].map(name => one(name, type.body))
-  const [name, short] = names as [Span[], Span[]]
-  const inline = (size: number, word: string) => [...value(size), span(word, { size: type.label, ink: 'ink2' }, 4)]
-  const wordings: (readonly Span[])[][] = [
-    ...zone.notes.flatMap(note => [
-      [value(zone.size), name, note],
-      [value(zone.size), short, note],
+  const value = (size: number, unit = true) => lengthSpans(zone.value, view.system, { size }, { unit })
+  const name = one(zone.name, type.body)
+  const short = one(zone.short, type.body)
+  const inline = (size: number) => [...value(size), span(zone.short, { size: type.label, ink: 'ink2' }, 4)]
+  const wordings: (readonly Span[])[][] = [zone.size, type.second].flatMap(size =>
+    [true, false].flatMap(unit => [
+      ...zone.notes.flatMap(note => [
+        [value(size, unit), name, note],
+        [value(size, unit), short, note],
+      ]),
+      [value(size, unit), name],
+      [value(size, unit), short],
     ]),
-    [value(zone.size), name],
-    [value(zone.size), short],
-    [value(type.second), short],
-    [inline(type.second, zone.short)],
-    [inline(type.body, zone.short)],
-    [value(type.body)],
-    [value(type.axis)],
-  ]
+  )
+  wordings.push([inline(type.second)], [inline(type.body)], [value(type.body)], [value(type.body, false)])
   const middle = (zone.top + zone.bottom) / 2
   const inside = { ...room, y: Math.max(room.y, zone.top + 2), height: zone.bottom - zone.top - 4 }
   const within = placer.first(wordings, lines => {
@@ -131,23 +129,29 @@ function placeZone({ frame, view, budget, axis }: Scene, placer: Placer, zone: Z
   const beside: (readonly Span[])[][] = [
     ...(empty ? zone.notes.map(note => [value(type.second), short, note]) : []),
     [value(type.second), short],
-    [inline(type.body, zone.short)],
+    [inline(type.body)],
     [value(type.body)],
     [value(type.axis)],
   ]
-  placer.first(beside, lines => {
-    const text = placer.block(...lines)
-    if (text.width > room.width) return null
-    const box = placer.near(zone.id, text, room.x, middle, 'start', room)
-    if (box !== null)
-      placer.leaders.push({
-        id: zone.id,
-        from: [budget.barX + budget.barWidth, middle],
-        to: [room.x - 2, box.y + Math.min(box.height / 2, type.second / 2)],
-      })
-    return box
-  })
+  // An empty zone stays out of its neighbour above, so that its nought is not read as that one's.
+  const below = { ...room, y: zone.bottom, height: Math.max(0, room.y + room.height - zone.bottom) }
+  for (const where of empty && zone.id === 'zone-coilover' ? [below, room] : [room]) {
+    const placed = placer.first(beside, lines => {
+      const text = placer.block(...lines)
+      return text.width > room.width ? null : placer.near(zone.id, text, room.x, middle, 'start', where)
+    })
+    if (placed === null) continue
+    placer.leaders.push({
+      id: zone.id,
+      from: [budget.barX + budget.barWidth, middle],
+      to: [room.x - 4, placed.y + Math.min(placed.height, type.second) / 2],
+    })
+    return
+  }
 }
+
+/** A cut name needs this many letters to tell anything. */
+const TELLING = 6
 
 /** The share the other setup reaches, at its line. */
 export function otherShareLabel(scene: Scene, placer: Placer): void {
@@ -158,7 +162,8 @@ export function otherShareLabel(scene: Scene, placer: Placer): void {
   const share = ` ${otherZones.coiloverPercent} %`
   const width = budget.textRight - budget.textX
   const name = shortened(view.other.name, style, width - measure(share, style.size, 400), measure)
-  for (const words of name === null ? [share.trim()] : [`${name}${share}`, share.trim()]) {
+  const telling = name !== null && (name === view.other.name || name.length >= TELLING)
+  for (const words of telling ? [`${name}${share}`, share.trim()] : [share.trim()]) {
     const spots = [y + style.size + 4, y - 6].map(at => ({ x: budget.textX, y: at, anchor: 'start' as const }))
     const within = { x: budget.textX, y: axis.top, width, height: axis.bottom - axis.top }
     if (placer.at('other-share', placer.block([span(words, style)]), spots, within) !== null) return

@@ -17,7 +17,7 @@ const area = ({ demands, axis }: Scene): Box | null =>
 
 /** What each load takes, at the end of its bar. */
 export function demandValues(scene: Scene, placer: Placer): void {
-  const { demands, view, frame, axis, travel } = scene
+  const { demands, view, frame } = scene
   const within = area(scene)
   if (demands === null || within === null) return
   const { system } = view
@@ -65,7 +65,7 @@ export function demandValues(scene: Scene, placer: Placer): void {
   placer.at(
     'demand-hidden',
     placer.block([span(`and ${demands.hidden} smaller`, style)]),
-    [{ x: demands.column.x + frame.inset, y: axis.y(travel.droop) + 17, anchor: 'start' }],
+    [{ x: demands.column.x + frame.inset, y: scene.foot + 17, anchor: 'start' }],
     within,
   )
 }

@@ -174,7 +174,7 @@ export function forceAxisLabels(scene: Scene, placer: Placer): void {
   const { system } = view
   const { type } = frame
   const within = { ...area(scene), x: frame.forces.x + 1, width: frame.forces.width - 2 }
-  const y = axis.y(travel.droop) + 17
+  const y = scene.foot + 17
   const last = forces.ticks.at(-1) ?? 0
   const order = [0, last, ...forces.ticks.filter(force => force !== 0 && force !== last)]
   const style = { size: type.axis, ink: 'ink2' } as const

@@ -2,21 +2,10 @@ import type { Box } from '../../placement/box.ts'
 import type { Label } from '../../placement/label.ts'
 import { Placer } from '../../placement/placer.ts'
 import { lengthSpans } from '../../text/length-spans.ts'
-import { type Span, shortened, span } from '../../text/span.ts'
+import { type Span, span } from '../../text/span.ts'
 import { forceUnit } from '../force-text.ts'
 import type { Column } from '../frame.ts'
 import type { Scene } from '../scene.ts'
-
-/** Names over the demand bars: the full ones if all fit, else the short ones, else cut ones. */
-function demandNames({ demands, frame, measure }: Scene): (string | null)[] {
-  if (demands === null) return []
-  const style = { size: frame.type.axis }
-  const room = demands.pitch - 4
-  const fits = (names: readonly string[]): boolean => names.every(name => measure(name, style.size, 400) <= room)
-  const full = demands.bars.map(bar => bar.span.label)
-  if (fits(full)) return full
-  return demands.bars.map(bar => shortened(bar.span.short, style, room, measure))
-}
 
 /** Titles and subtitles of the columns right of the drawing. */
 export function headLabels(scene: Scene): Label[] {
@@ -39,6 +28,7 @@ export function headLabels(scene: Scene): Label[] {
     )
   }
   const quiet = { size: type.label, ink: 'ink2' } as const
+  title('title-corner', { ...frame.corner, x: 4 }, ['Corner'])
   title('title-budget', frame.budget, ['Budget'])
   title('title-shafts', frame.shafts, ['Shafts'])
   title('title-forces', frame.forces, small ? ['Forces'] : ['Forces at the wheel', 'Forces'])
@@ -65,18 +55,10 @@ export function headLabels(scene: Scene): Label[] {
   )
   for (const bar of shafts)
     line(`head-${bar.id}`, [span(bar.title, quiet)], bar.centre, subtitleBaseline, 'middle', areaOf(frame.shafts))
-  demandNames(scene).forEach((name, index) => {
-    const bar = demands?.bars[index]
-    if (name === null || bar === undefined || demands === null) return
-    const style = { size: type.axis, ink: 'ink2' } as const
-    line(
-      `head-demand-${bar.span.id}`,
-      [span(name, style)],
-      bar.centre,
-      subtitleBaseline,
-      'middle',
-      areaOf(demands.column),
-    )
-  })
+  for (const bar of demands?.bars ?? []) {
+    if (bar.name === '' || demands === null) continue
+    const name = [span(bar.name, { size: type.axis, ink: 'ink2' })]
+    line(`head-demand-${bar.span.id}`, name, bar.nameX, subtitleBaseline, 'middle', areaOf(demands.column))
+  }
   return placer.labels
 }

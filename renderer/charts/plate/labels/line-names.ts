@@ -28,7 +28,7 @@ export function lineNames(scene: Scene): LineNames {
   const { names, type, small } = frame
   const x = names.x + (small ? 6 : 9)
   const within: Box = { x, y: frame.head + 2, width: names.right - x - 1, height: frame.height - frame.head - 4 }
-  const placer = new Placer(within, measure)
+  const placer = new Placer(within, measure, undefined, { x: 0, y: 3 })
   const size = small ? type.axis : type.label
   const bold = (text: string, ink: Ink = 'ink') => [span(text, { size, weight: 600, ink })]
   const quiet = (text: string) => [
@@ -92,7 +92,7 @@ export function lineNames(scene: Scene): LineNames {
       id: `name-limit-${name.replace(' ', '-')}`,
       y,
       stand: 'on',
-      wordings: [[[span(name, { size: type.axis, ink: 'ink2' })]]],
+      wordings: [name, name.split(' ')[0] ?? name].map(words => [[span(words, { size: type.axis, ink: 'ink2' })]]),
     })
   }
 

@@ -36,7 +36,7 @@ export function shaftReadings(scene: Scene, placer: Placer, wheel: number): void
 
 /** What is left at full bump, on top of each bar; what stands in for a bar that is not there; what the readings are. */
 export function shaftCaptions(scene: Scene, placer: Placer): void {
-  const { shafts, frame, axis, view, travel } = scene
+  const { shafts, frame, axis, view } = scene
   const { type } = frame
   const within = { x: frame.shafts.x + 1, y: axis.top, width: frame.shafts.width - 2, height: axis.bottom - axis.top }
   for (const bar of shafts) {
@@ -54,7 +54,7 @@ export function shaftCaptions(scene: Scene, placer: Placer): void {
       height: bar.top - 1 - within.y,
     })
   }
-  const y = axis.y(travel.droop) + 17
+  const y = scene.foot + 17
   const unit = view.system === 'inch' ? 'inches left' : 'mm left'
   for (const words of [unit, 'left']) {
     const text = placer.block([span(words, { size: type.axis, ink: 'ink2' })])

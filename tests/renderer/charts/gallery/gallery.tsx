@@ -39,6 +39,7 @@ function Gallery() {
 }
 
 const root = document.getElementById('root')
+if (font !== null) await document.fonts.load(`13px ${font}`)
 if (root !== null)
   createRoot(root).render(
     <StrictMode>

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { chromium } from '@playwright/test'
@@ -8,7 +9,7 @@ import { cases } from './cases.ts'
 
 /**
  * Pictures of the plate in its states: `node --import tsx tests/renderer/charts/gallery/pictures.ts FOLDER [case…]`.
- * --size 1172x700 (the plate alone), --dark, --grey, --font name, --wheel inches, --scale 2.
+ * --size 1172x700 (the plate alone), --dark, --grey, --font FILE (to try another one), --wheel inches, --scale 2.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -28,6 +29,8 @@ if (folder === undefined) {
   process.exit(1)
 }
 
+const font = values.font === undefined ? null : (await readFile(values.font)).toString('base64')
+
 const server = await createServer({
   root: path.join(import.meta.dirname, '../../../..'),
   configFile: false,
@@ -45,10 +48,14 @@ try {
   page.on('console', message => {
     if (message.type() === 'error') console.log(message.text())
   })
+  if (font !== null)
+    await page.addInitScript(source => {
+      document.fonts.add(new FontFace('Trial', `url(${source})`))
+    }, `data:font/ttf;base64,${font}`)
   for (const name of named.length > 0 ? named : Object.keys(cases)) {
     const options = new URLSearchParams({ case: name, theme: values.dark ? 'dark' : 'light' })
     if (values.grey) options.set('grey', '')
-    if (values.font !== undefined) options.set('font', values.font)
+    if (font !== null) options.set('font', 'Trial')
     if (values.wheel !== undefined) options.set('wheel', values.wheel)
     await page.goto('about:blank')
     await page.goto(`${base}#${options}`)
