@@ -10,8 +10,8 @@ import { withSettings } from './state/settings.ts'
 import { createStore } from './state/store.ts'
 import './style/index.css'
 
-const root = document.getElementById('stopgap')
-if (root === null) throw new Error('The page has no element “stopgap”: index.html must hold one.')
+const root = document.getElementById('page')
+if (root === null) throw new Error('The page has no element “page”: index.html must hold one.')
 
 async function start(place: HTMLElement): Promise<void> {
   const host = connect()
@@ -34,5 +34,5 @@ async function start(place: HTMLElement): Promise<void> {
 }
 
 start(root).catch((error: unknown) => {
-  root.textContent = `Stopgap could not start: ${error instanceof Error ? error.message : String(error)} Start it again.`
+  root.textContent = `Stopgap could not start: ${error instanceof Error ? error.message : String(error)}. Start it again.`
 })

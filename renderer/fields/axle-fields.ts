@@ -33,16 +33,14 @@ export const axleFields: Readonly<Record<string, FieldSpec>> = {
   ),
   'vehicle.cgHeight': spec(
     'length',
-    'Height of weight',
+    'Weight height',
     'the height of the weight’s middle',
     'How high the middle of the car’s weight is above the ground. About camshaft height on most; scales tell more.',
-    { short: 'Weight height' },
   ),
   'vehicle.rollAxisHeight': spec(
     'length',
-    'Height of roll axis',
+    'Roll axis',
     'the height of the roll axis',
     'How high above the ground, under the weight’s middle, the body turns when it leans. From the linkage drawing.',
-    { short: 'Roll axis' },
   ),
 }

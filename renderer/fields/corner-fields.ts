@@ -35,14 +35,14 @@ export const cornerFields: Readonly<Record<string, FieldSpec>> = {
   'corner.clearance.bump': spec(
     'length',
     'Metal contact',
-    'the metal contact',
+    'metal contact',
     'Springs out, raise the wheel until metal is close to metal: how far it rose from ride height.',
     { short: 'Contact', more: 'Nothing touches? Leave it empty.' },
   ),
   'corner.clearance.droop': spec(
     'length',
     'Limit strap taut',
-    'where the limit strap goes taut',
+    'the limit strap',
     'Lift the chassis until the strap is tight: how far the wheel hangs below ride height.',
     { short: 'Strap taut', more: 'No strap? Leave it empty.' },
   ),

@@ -30,9 +30,9 @@ export function HowToMeasure() {
             </h4>
             <p>{spec.how}</p>
             {spec.more === undefined ? null : <p className="more">{spec.more}</p>}
-            <Marks field={field} spec={spec} />
           </div>
           <HowPicture field={field} />
+          <Marks field={field} spec={spec} />
         </>
       )}
     </section>

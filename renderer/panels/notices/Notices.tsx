@@ -24,7 +24,7 @@ function Line({ notice }: { notice: Notice }) {
   return (
     <div className={`notice ${severity}`}>
       <div>
-        <p>{text}</p>
+        <p className="told">{text}</p>
         {details.length === 0 ? null : (
           <ul>
             {details.map(line => (
@@ -51,7 +51,7 @@ function HostGone() {
   const { store } = useFiles()
   return (
     <div className="notice failure" role="alert">
-      <p>
+      <p className="told">
         Stopgap has ended, so nothing can be opened or saved from this window. What you see stays until you close it.
       </p>
       <p className="steps">
