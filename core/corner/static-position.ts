@@ -1,18 +1,19 @@
 import { findRoot, POSITION_TOLERANCE } from '../numerics/roots.ts'
-import type { CornerModel } from './corner-model.ts'
+import type { CornerModel, GasLaw } from './corner-model.ts'
 
 /** Longest look along a smooth piece of the force, m. */
 const LOOK = 0.01
 
 /**
- * Where the corner rests under a weight: slow force equal to it, going from `from` the way the corner itself would move, clamped to the
+ * Where the corner rests under a weight: force equal to it, going from `from` the way the corner itself would move, clamped to the
  * travel; where the force steps past the weight, the step's own position.
  * @param weight N at the wheel, any sign
  * @param from wheel position to start from, m, inside the travel
+ * @param law slow for where a car stands, fast for where a simulation with fast gas has its rest
  */
-export function restingPosition(model: CornerModel, weight: number, from = 0): number {
-  const up = model.forces(from, 'slow', 'above').total < weight
-  if (!up && model.forces(from, 'slow', 'below').total <= weight) return from
+export function restingPosition(model: CornerModel, weight: number, from = 0, law: GasLaw = 'slow'): number {
+  const up = model.forces(from, law, 'above').total < weight
+  if (!up && model.forces(from, law, 'below').total <= weight) return from
   const end = up ? model.bump : model.droop
   const [near, far] = up ? (['above', 'below'] as const) : (['below', 'above'] as const)
   const settled = (force: number): boolean => (up ? force >= weight : force <= weight)
@@ -24,14 +25,14 @@ export function restingPosition(model: CornerModel, weight: number, from = 0): n
     let low = here
     for (let i = 1; i <= looks; i += 1) {
       const high = i === looks ? place : here + ((place - here) * i) / looks
-      if (settled(model.forces(high, 'slow', i === looks ? far : near).total)) {
-        const off = (wheel: number): number => model.forces(wheel, 'slow', wheel === low ? near : far).total - weight
+      if (settled(model.forces(high, law, i === looks ? far : near).total)) {
+        const off = (wheel: number): number => model.forces(wheel, law, wheel === low ? near : far).total - weight
         const root = findRoot(off, low, high, POSITION_TOLERANCE)
         return root.found ? root.at : high
       }
       low = high
     }
-    if (settled(model.forces(place, 'slow', near).total)) return place
+    if (settled(model.forces(place, law, near).total)) return place
     here = place
   }
   return end
