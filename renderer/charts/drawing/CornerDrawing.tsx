@@ -19,6 +19,7 @@ import { nameColumns, partNames } from './part-names.ts'
 import { circlePath, pagePath } from './pen.ts'
 import { Shapes } from './Shapes.tsx'
 import { cornerSubtitle, leanNote } from './subtitle.ts'
+import { tireHalf } from './tire-shapes.ts'
 import { Words } from './Words.tsx'
 
 export interface CornerDrawingProps {
@@ -75,7 +76,7 @@ function frameOf({ figure, layout }: Prepared) {
   const droop = figure.skeleton.at(figure.model.droop).hub
   return detailFrame(layout, figure.stop, extentWithoutTire(figure).down * scale, {
     down: Math.max(0, radius - droop[1]) * scale,
-    left: (radius - Math.min(0, droop[0])) * scale,
+    left: (tireHalf(figure.skeleton.view, radius) - Math.min(0, droop[0])) * scale,
   })
 }
 
@@ -110,7 +111,7 @@ export function CornerDrawing(props: CornerDrawingProps) {
   const stopBody = useMemo(() => stillStop(place, figure), [figure, place])
 
   const station = stationAt(figure, wheel)
-  const detail = detailPlace === null ? null : detailAt(figure, layout, detailPlace, station, system)
+  const detail = detailPlace === null ? null : detailAt(figure, layout, detailPlace, station, system, measure)
   const tag: Box = {
     x: layout.axisX - TAG.width,
     y: layout.axisY(wheel) - TAG.height / 2,
@@ -166,7 +167,7 @@ export function CornerDrawing(props: CornerDrawingProps) {
         {note !== null && <Words x={x + 16} y={head + 18} spans={[span(note, { size: 11, ink: 'ink2' })]} halo />}
         {names.map(name => (
           <g key={name.id}>
-            <Shapes shapes={[shape('leader', pagePath(name.leader))]} />
+            {name.leader !== null && <Shapes shapes={[shape('leader', pagePath(name.leader))]} />}
             <Words x={name.x} y={name.y} anchor={name.anchor} spans={name.spans} halo />
           </g>
         ))}

@@ -6,7 +6,7 @@ import { Words } from './Words.tsx'
 
 /** Detail A: its title under a rule, the enlarged parts cut off at the frame, the dimension over them. */
 export const DetailView = ({ id, detail }: { readonly id: string; readonly detail: Detail }) => {
-  const { frame, clip, title, shapes, dimension } = detail
+  const { frame, over, clip, title, shapes, dimension } = detail
   const rule = pagePath([
     [frame.x - 2, clip.y - 1],
     [frame.x + frame.width, clip.y - 1],
@@ -14,11 +14,11 @@ export const DetailView = ({ id, detail }: { readonly id: string; readonly detai
   return (
     <g>
       <rect
-        x={frame.x - 2}
+        x={frame.x - 6}
         y={frame.y}
-        width={frame.width + 2}
-        height={frame.height}
-        style={{ fill: 'var(--sheet)' }}
+        width={frame.width + 12}
+        height={frame.height + 6}
+        style={{ fill: 'var(--sheet)', stroke: over ? 'var(--rule)' : 'none' }}
       />
       <Words x={frame.x - 2} y={frame.y + 13} spans={title} />
       <Shapes shapes={[shape('rule', rule)]} />

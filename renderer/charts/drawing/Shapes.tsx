@@ -7,7 +7,6 @@ export const Shapes = ({ shapes }: { readonly shapes: readonly Shape[] }) =>
       // biome-ignore lint/suspicious/noArrayIndexKey: layers keep their order
       key={i}
       d={shape.d}
-      style={LOOKS[shape.look]}
-      strokeWidth={shape.width}
+      style={shape.width === undefined ? LOOKS[shape.look] : { ...LOOKS[shape.look], strokeWidth: shape.width }}
     />
   ))

@@ -20,19 +20,19 @@ function tab(place: Place, { coilover, thickness }: Figure, { pose }: Station): 
 /** Fills a union of outlines: their edges first, their faces over them. */
 const union = (d: string): Shape[] => [shape('armEdge', d), shape('arm', d)]
 
-function swingingArm(place: Place, figure: Figure, station: Station): Shape[] {
+function swingingArm(place: Place, figure: Figure, station: Station, eye: boolean): Shape[] {
   const { chassis, hub } = figure.thickness
   const joints = chassisJoints(figure)
   const links = joints.map(joint => linkPath(place, joint, chassis, station.pose.hub, hub))
   return [
-    ...union(links.join('') + tab(place, figure, station)),
+    ...union(links.join('') + (eye ? tab(place, figure, station) : '')),
     shape('joint', joints.map(joint => circlePath(place, joint, chassis, 2.4)).join('')),
     shape('jointCentre', joints.map(joint => circlePath(place, joint, 0.36 * chassis, 1)).join('')),
   ]
 }
 
 /** The tube of a solid axle: cut at the left, a flange at the wheel. */
-function axleTube(place: Place, figure: Figure, station: Station): Shape[] {
+function axleTube(place: Place, figure: Figure, station: Station, eye: boolean): Shape[] {
   const half = figure.thickness.chassis
   const [cut, hub] = [station.pose.members[0]![0]!, station.pose.hub]
   const v = hub[1]
@@ -50,27 +50,28 @@ function axleTube(place: Place, figure: Figure, station: Station): Shape[] {
     [hub[0] - 1.9 * half, v + 1.7 * half],
     [hub[0] - 2.6 * half, v + 1.7 * half],
   ])
-  return union(tube + flange + tab(place, figure, station))
+  return union(tube + flange + (eye ? tab(place, figure, station) : ''))
 }
 
 /** The link of a corner without points: a line through fixed end, pad, eye and hub. */
-function schematicLink(place: Place, figure: Figure, station: Station): Shape[] {
+function schematicLink(place: Place, figure: Figure, station: Station, eye: boolean): Shape[] {
   const { members, lower } = station.pose
   return [
     shape('link', members.map(joints => openPath(place, joints)).join('')),
     shape('joint', circlePath(place, members[0]![0]!, 0.6 * figure.coilover.eye, 2.4)),
-    shape('jointCentre', circlePath(place, lower, 0.3 * figure.coilover.eye, 1)),
+    ...(eye ? [shape('jointCentre', circlePath(place, lower, 0.3 * figure.coilover.eye, 1))] : []),
   ]
 }
 
-export function armShapes(place: Place, figure: Figure, station: Station): Shape[] {
+/** @param eye whether the tab of the shock's lower eye is drawn with it */
+export function armShapes(place: Place, figure: Figure, station: Station, eye = true): Shape[] {
   switch (figure.skeleton.kind) {
     case 'arm':
-      return swingingArm(place, figure, station)
+      return swingingArm(place, figure, station, eye)
     case 'axle':
-      return axleTube(place, figure, station)
+      return axleTube(place, figure, station, eye)
     case 'schematic':
-      return schematicLink(place, figure, station)
+      return schematicLink(place, figure, station, eye)
   }
 }
 

@@ -35,7 +35,7 @@ export interface CoiloverBuild {
 }
 
 /** Wire of a common coil for the shaft it goes round, in shaft diameters. */
-const WIRE = 0.66
+const WIRE = 0.76
 
 function wire(solidLength: number, unit: number): CoiloverBuild['wires'][number] {
   const turns = clamp(Math.round(solidLength / (WIRE * unit)), 3, 16)

@@ -7,6 +7,7 @@ import { padShapes } from './pad.ts'
 import type { Place } from './place.ts'
 import { stopBodyShapes, stopMovingShapes } from './stop-shapes.ts'
 import { stopStations } from './stop-stack.ts'
+import { strapOf, strapShapes } from './strap.ts'
 import { tireShapes } from './tire-shapes.ts'
 
 /** The corner in layers from behind to before; `still` ones are the same at every wheel position. */
@@ -16,6 +17,7 @@ export const wheelLayer = (place: Place, { skeleton, axle }: Figure, { pose }: S
 export const stillChassis = chassisShapes
 
 export const suspensionLayer = (place: Place, figure: Figure, station: Station): Shape[] => [
+  ...strapShapes(place, strapOf(figure), station),
   ...armShapes(place, figure, station),
   ...coiloverShapes(place, station.shockFrame, station.shrink, figure.coilover, station.coilover),
 ]
@@ -31,7 +33,7 @@ export function stopLayer(place: Place, figure: Figure, station: Station): Shape
   const { frame, build } = figure.stop
   const { stations, pad } = station.stop
   return [
-    ...padShapes(place, frame, pad, build, station.pose.members),
+    ...padShapes(place, frame, pad, build, station.pose.members, figure.thickness.chassis),
     ...stopMovingShapes(place, frame, build, stations, pad),
   ]
 }

@@ -1,8 +1,8 @@
 import type { System } from '../../../core/units/quantity.ts'
 import { unitOf } from '../../../core/units/quantity.ts'
 import type { Box } from '../placement/box.ts'
-import { lengthSpans } from '../text/length-spans.ts'
-import { type Span, span } from '../text/span.ts'
+import { lengthSpans, onTape } from '../text/length-spans.ts'
+import { lineWidth, type MeasureText, type Span, span } from '../text/span.ts'
 import { armShapes } from './arm-shapes.ts'
 import type { Figure, Station, StopFigure } from './figure.ts'
 import { clamp, type Flat } from './flat.ts'
@@ -12,10 +12,12 @@ import { padShapes } from './pad.ts'
 import { arrowHead, pagePath } from './pen.ts'
 import { type Place, placeAlong, shifted } from './place.ts'
 import { stopBodyShapes, stopMovingShapes } from './stop-shapes.ts'
+import type { StopStations } from './stop-stack.ts'
 
 /** Stop and pad enlarged, turned so that the stop stands upright. */
 export interface Detail {
   readonly frame: Box
+  readonly over: boolean
   readonly clip: Box
   readonly title: readonly Span[]
   readonly shapes: readonly Shape[]
@@ -37,11 +39,13 @@ export interface DetailFrame {
   readonly scale: number
   /** Page x of the stop's axis. */
   readonly middle: number
+  /** Whether it hides part of the tire, and so needs an edge. */
+  readonly over: boolean
 }
 
 const TITLE = 24
-const LEAST = { width: 150, height: 118 }
-const MOST = { width: 232, height: 176 }
+const LEAST = { width: 165, height: 118 }
+const MOST = { width: 232, height: 184 }
 
 /**
  * Looks for a place at the lower left: under the tire when there is room, else beside it, else over it; null when the column is too low.
@@ -64,7 +68,8 @@ export function detailFrame(
   const beside = hub - tire.left - 10 - left
   const wide = hub - 24 - left
   const under = bottom - underTire >= LEAST.height
-  const width = clamp(under || beside < LEAST.width ? wide : beside, 0, MOST.width)
+  const over = !under && beside < LEAST.width
+  const width = clamp(under || over ? wide : beside, 0, MOST.width)
   const top = Math.max(under ? underTire : clear, bottom - MOST.height)
   if (width < LEAST.width || bottom - top < LEAST.height) return null
   const frame = { x: left, y: top, width, height: bottom - top }
@@ -72,18 +77,20 @@ export function detailFrame(
   return {
     frame,
     clip: { x: left, y: top + TITLE - 4, width, height: bottom - top - TITLE + 4 },
-    scale: clamp(2 * layout.place.scale, (0.15 * width) / widest, (0.26 * width) / widest),
-    middle: left + 0.33 * width,
+    scale: clamp(2 * layout.place.scale, (0.15 * width) / widest, (0.3 * width) / widest),
+    middle: left + 0.25 * width,
+    over,
   }
 }
 
 /** A long gap or shaft is cut: how much of each is left out, px. */
-function cuts(stop: StopFigure, { gap, left }: { gap: number; left: number }, room: number, scale: number) {
-  const foot = stop.build.kind === 'hydraulic' ? stop.build.footThickness * scale : 0
-  const open = Math.max(0, gap) * scale
-  const shaft = stop.build.kind === 'hydraulic' ? left * scale : 0
-  const ofShaft = Math.max(0, shaft - Math.max(0.45 * room, room - foot - open))
-  const ofGap = Math.max(0, open - Math.max(24, room - foot - (shaft - ofShaft)))
+function cuts({ build }: StopFigure, { face, pad, top, left }: StopStations, room: number, scale: number) {
+  const hydraulic = build.kind === 'hydraulic'
+  const whole = (hydraulic ? build.footThickness : top - face) * scale
+  const open = Math.max(0, face - pad) * scale
+  const shaft = hydraulic ? left * scale : 0
+  const ofShaft = Math.max(0, shaft - Math.max(0.28 * room, room - whole - open))
+  const ofGap = Math.max(0, open - Math.max(24, room - whole - (shaft - ofShaft)))
   return { shaft: ofShaft, gap: ofGap }
 }
 
@@ -104,9 +111,12 @@ function breakShapes(from: number, to: number, y: number): Shape[] {
   ]
 }
 
+/** A dimension shorter than this has its arrows outside, px. */
+const FITS = 15
+
 /** A vertical dimension between two heights, with its arrows outside where they would not fit. */
 function dimensionShapes(from: number, x: number, high: number, low: number): Shape[] {
-  const outside = low - high < 15
+  const outside = low - high < FITS
   const line = outside
     ? [
         pagePath([
@@ -147,27 +157,28 @@ export function detailAt(
   at: DetailFrame,
   station: Station,
   system: System,
+  measure: MeasureText,
 ): Detail | null {
   const { stop, skeleton } = figure
   if (stop === null || station.stop === null) return null
   const { stations, pad } = station.stop
   const { build, frame } = stop
   const { scale, clip, middle } = at
+  const hydraulic = build.kind === 'hydraulic'
   const high = clip.y + 6
   const room = clip.height - 6
-  const shown = Math.min(0.3 * room, (build.kind === 'hydraulic' ? 0.42 * build.body : 1.12 * build.height) * scale)
-  const under = Math.min(0.36 * room, 4.2 * build.foot * scale)
-  const hydraulic = build.kind === 'hydraulic'
-  // What hangs still: the end of a hydraulic stop's body; an elastomer is held by the place of its nose when it is whole.
-  const hung = hydraulic ? stations.shaft.to : stations.face - stations.compression
+  const shown = hydraulic ? Math.min(0.22 * room, 0.42 * build.body * scale) : 0.09 * build.height * scale
+  const under = Math.min(0.3 * room, 4.2 * build.foot * scale)
+  // What hangs still: the end of a hydraulic stop's body, an elastomer's cup.
+  const hung = hydraulic ? stations.shaft.to : stations.top
   const gap = stations.face - stations.pad
-  const cut = cuts(stop, { gap, left: stations.left }, room - shown - under, scale)
+  const cut = cuts(stop, stations, room - shown - under, scale)
   const still: Place = placeAlong(frame(0, hung), skeleton.stopAxis, [middle, high + shown], scale)
   const footPlace = shifted(still, [0, -cut.shaft])
   const padPlace = shifted(still, [0, -cut.shaft - cut.gap])
   const page = (place: Place, along: number): number => place.at(frame(0, along))[1]
 
-  const open = gap > 0
+  const open = onTape(gap, system) > 0
   const [upper, lower] = open
     ? [page(footPlace, stations.face), page(padPlace, stations.pad)]
     : hydraulic
@@ -175,35 +186,46 @@ export function detailAt(
       : [page(footPlace, stations.shaft.to), page(footPlace, stations.shaft.from)]
   const widest = Math.max(build.half, 1.45 * build.foot) * scale
   const line = middle + widest + 14
-  const across = (share: number): [number, number] => [middle - share * widest, middle + share * widest]
-  const unit = unitOf('length', system).label
+  const across = (half: number): [number, number] => [middle - half, middle + half]
   return {
     frame: at.frame,
+    over: at.over,
     clip,
     title: [
       span('A', { size: 11, weight: 600 }),
-      span(title(scale / layout.place.scale, skeleton.stopAxis), { size: 11, ink: 'ink2' }, 7),
+      span(
+        title(scale / layout.place.scale, skeleton.stopAxis, clip.width - 20, measure),
+        { size: 11, ink: 'ink2' },
+        7,
+      ),
     ],
     shapes: [
-      ...armShapes(padPlace, figure, station),
-      ...padShapes(padPlace, frame, pad, build, station.pose.members),
+      ...armShapes(padPlace, figure, station, false),
+      ...padShapes(padPlace, frame, pad, build, station.pose.members, figure.thickness.chassis),
       ...stopMovingShapes(footPlace, frame, build, stations, pad),
       ...stopBodyShapes(still, frame, build, stations),
       ...(cut.shaft > 0
-        ? breakShapes(...across(0.75), (page(still, stations.shaft.to) + page(footPlace, stations.shaft.from)) / 2)
+        ? breakShapes(
+            ...across(build.shaft * scale + 7),
+            (page(still, stations.shaft.to) + page(footPlace, stations.shaft.from)) / 2,
+          )
         : []),
       ...(cut.gap > 0
-        ? breakShapes(...across(1), (page(footPlace, stations.face) + page(padPlace, stations.pad)) / 2)
+        ? breakShapes(...across(widest), (page(footPlace, stations.face) + page(padPlace, stations.pad)) / 2)
         : []),
     ],
     dimension: {
       shapes: dimensionShapes(middle + (open ? build.foot : build.shaft) * scale + 3, line, upper, lower),
       x: line + 9,
-      y: (upper + lower) / 2 + 4.5,
-      spans: [
-        ...lengthSpans(open ? gap : stations.left, system, { size: 13 }),
-        span(`${unit} ${open ? 'gap' : 'left'}`, { size: 11, ink: 'ink2' }, 4),
-      ],
+      // Arrows outside leave no room between them: the figure stands beside the upper one.
+      y: lower - upper < FITS ? upper - 2 : (upper + lower) / 2 + 4.5,
+      spans: worded(
+        open ? gap : stations.left,
+        system,
+        open ? 'gap' : 'left',
+        clip.x + clip.width - line - 11,
+        measure,
+      ),
     },
     ring: {
       centre: layout.place.at(frame(0, stations.face)),
@@ -212,7 +234,18 @@ export function detailAt(
   }
 }
 
-function title(enlarged: number, axis: Flat): string {
+/** A length with its unit and what it is, as much of it as fits. */
+function worded(value: number, system: System, word: string, room: number, measure: MeasureText): Span[] {
+  const number = lengthSpans(value, system, { size: 13 })
+  const unit = unitOf('length', system).label
+  const whole = [...number, span(`${unit} ${word}`, { size: 11, ink: 'ink2' }, 4)]
+  return lineWidth(whole, measure) <= room ? whole : [...number, span(unit, { size: 11, ink: 'ink2' }, 4)]
+}
+
+/** What is enlarged and how much; shorter where it does not fit. */
+function title(enlarged: number, axis: Flat, room: number, measure: MeasureText): string {
   const turned = Math.abs(axis[0]) > 0.05 || axis[1] < 0
-  return `stop and pad, enlarged ${enlarged.toFixed(1)} ×${turned ? ', upright' : ''}`
+  const scale = `enlarged ${enlarged.toFixed(1)} ×${turned ? ', upright' : ''}`
+  const whole = `stop and pad, ${scale}`
+  return measure(whole, 11, 400) <= room ? whole : scale
 }

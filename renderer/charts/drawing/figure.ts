@@ -72,8 +72,11 @@ export function figureOf(axle: Axle, model: CornerModel): Figure {
     skeleton,
     coilover,
     stop: stopFigure(model, skeleton, square),
-    thickness:
-      skeleton.kind === 'arm' ? { chassis: arm(0.05), hub: arm(0.06) } : { chassis: 0.1 * radius, hub: 0.1 * radius },
+    thickness: {
+      arm: { chassis: arm(0.05), hub: arm(0.06) },
+      axle: { chassis: 0.1 * radius, hub: 0.1 * radius },
+      schematic: { chassis: 0, hub: 0 },
+    }[skeleton.kind],
     square,
   }
 }

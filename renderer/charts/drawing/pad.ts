@@ -1,5 +1,5 @@
 import type { Flat } from './flat.ts'
-import { minus, plus, times } from './flat.ts'
+import { directionOf, minus, plus, size, times } from './flat.ts'
 import { type Shape, shape } from './look.ts'
 import { nearestMember } from './members.ts'
 import { closedPath } from './pen.ts'
@@ -32,13 +32,17 @@ export const padFace = (pad: number, tilt: number, dome: number): number => pad 
 /** Height of the face over a place beside the axis, m along it. */
 export const padLine = ({ at, tilt }: PadStation, across: number): number => at + across * Math.tan(tilt)
 
-/** Pad plate and the bracket that carries it, down to the nearest member of the arm or axle. */
+/**
+ * Pad plate and the gusset that carries it, welded to the face of the nearest member of the arm or axle.
+ * @param depth half the member's thickness, m
+ */
 export function padShapes(
   place: Place,
   frame: AxisFrame,
   pad: PadStation,
   build: StopBuild,
   members: readonly (readonly Flat[])[],
+  depth: number,
 ): Shape[] {
   const { drift, tilt, left, right } = pad
   const [cosine, sine] = [Math.cos(tilt), Math.sin(tilt)]
@@ -49,12 +53,14 @@ export function padShapes(
   const plate = closedPath(place, [on(-left, 0), on(right, 0), on(right, thickness), on(-left, thickness)])
   const under = on((right - left) / 2, thickness)
   const foot = nearestMember(members, under)
+  const down = minus(foot.point, under)
+  const base = plus(foot.point, times(directionOf(down), -Math.min(0.35 * depth, size(down))))
   const half = 0.62 * build.foot
   const spread = times(foot.direction, 1.15 * build.foot)
   const bracket = closedPath(place, [
     on((right - left) / 2 - half, thickness),
     on((right - left) / 2 + half, thickness),
-    ...facing(plus(foot.point, spread), minus(foot.point, spread), minus(on(half, thickness), on(-half, thickness))),
+    ...facing(plus(base, spread), minus(base, spread), minus(on(half, thickness), on(-half, thickness))),
   ])
   return [shape('bracket', bracket), shape('pad', plate)]
 }

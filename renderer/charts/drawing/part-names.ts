@@ -2,10 +2,12 @@ import type { BumpLimit } from '../../../core/corner/corner-model.ts'
 import type { Box } from '../placement/box.ts'
 import { Occupancy } from '../placement/occupancy.ts'
 import { type MeasureText, type Span, shortened, span } from '../text/span.ts'
+import { bumpLineOf } from './chassis-shapes.ts'
 import type { Stretch } from './coilover.ts'
 import { type Figure, type Station, stationAt } from './figure.ts'
 import type { Flat } from './flat.ts'
 import type { Layout } from './layout.ts'
+import { strapLine, strapOf } from './strap.ts'
 
 /** A part's name beside the drawing, with the line that leads to it; page coordinates. */
 export interface PartName {
@@ -14,7 +16,8 @@ export interface PartName {
   readonly y: number
   readonly anchor: 'start' | 'end'
   readonly spans: readonly Span[]
-  readonly leader: readonly [Flat, Flat]
+  /** Null where the name stands on the part itself. */
+  readonly leader: readonly [Flat, Flat] | null
   readonly box: Box
 }
 
@@ -64,6 +67,17 @@ function named(figure: Figure, station: Station): Named[] {
     side,
     strong: ended === 'coil bind' && (bound[i] ?? false),
   }))
+  if (model.droopLimitedBy === 'limit strap' && station.wheel <= model.droop + 1e-9) {
+    const strap = strapOf(figure)
+    if (strap !== null)
+      names.push({
+        id: 'strap',
+        text: 'strap, taut',
+        at: strapLine(strap, station.pose)[4] ?? strap.top,
+        side: 1,
+        strong: true,
+      })
+  }
   const lowest = dividers.at(-1)
   if (lowest !== undefined)
     names.push({ id: 'divider', text: 'divider', at: besideShock(middleOf(lowest), build.seat), side, strong: false })
@@ -143,5 +157,26 @@ export function partNames(
       box,
     })
   }
-  return placed
+  return [...placed, ...chassisName(figure, layout, station, occupancy, measure)]
+}
+
+/** Over the line the wheel may not pass; strong when the wheel is there. */
+function chassisName(
+  figure: Figure,
+  layout: Layout,
+  { wheel }: Station,
+  occupancy: Occupancy,
+  measure: MeasureText,
+): PartName[] {
+  const line = bumpLineOf(figure)
+  if (line === null) return []
+  const { bump, bumpLimitedBy } = figure.model
+  const strong = bumpLimitedBy === 'chassis contact' && wheel >= bump - 1e-9
+  const style = { size: SIZE, weight: strong ? 600 : 400, ink: strong ? 'ink' : 'ink2' } as const
+  const width = measure('chassis', SIZE, style.weight)
+  const [x, y] = layout.place.at([line.from, line.height])
+  const above = ((line.to - line.from) / 10) * layout.place.scale + 5
+  const box = { x, y: y - above - 10, width, height: 13 }
+  if (!occupancy.isFree(box)) return []
+  return [{ id: 'chassis', x, y: y - above, anchor: 'start', spans: [span('chassis', style)], leader: null, box }]
 }

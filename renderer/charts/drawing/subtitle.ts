@@ -9,7 +9,7 @@ export function cornerSubtitle({ axle, skeleton }: Figure, enlargement: number, 
   const seen =
     skeleton.view === 'side'
       ? `${axle.id} ${skeleton.hand}`
-      : `${axle.id}, from ${axle.id === 'front' ? 'the front' : 'behind'}`
+      : `seen from ${axle.id === 'front' ? 'the front' : 'behind'}`
   return `${seen}, to scale; ${times} at the right`
 }
 

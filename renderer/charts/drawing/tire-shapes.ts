@@ -2,6 +2,7 @@ import type { Flat } from './flat.ts'
 import { type Shape, shape } from './look.ts'
 import { circlePath, closedPath, openPath } from './pen.ts'
 import type { Place } from './place.ts'
+import type { Skeleton } from './skeleton.ts'
 
 /** Parts of the tire's radius, of common off-road tires: width when seen from the front, rim, rounding of the tread. */
 const HALF_WIDTH = 0.33
@@ -47,5 +48,9 @@ function fromFront(place: Place, [u, v]: Flat, radius: number): Shape[] {
   ]
 }
 
-export const tireShapes = (place: Place, view: 'side' | 'front' | 'schematic', hub: Flat, radius: number): Shape[] =>
+/** Half the tire's width as a view shows it, m. */
+export const tireHalf = (view: Skeleton['view'], radius: number): number =>
+  view === 'side' ? radius : HALF_WIDTH * radius
+
+export const tireShapes = (place: Place, view: Skeleton['view'], hub: Flat, radius: number): Shape[] =>
   view === 'side' ? fromSide(place, hub, radius) : fromFront(place, hub, radius)

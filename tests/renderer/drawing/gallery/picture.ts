@@ -6,7 +6,8 @@ import { unpackBrowser } from '../../../e2e/browser.ts'
 
 /** Takes pictures of the gallery: `node --import tsx tests/renderer/drawing/gallery/picture.ts FOLDER NAME=QUERY…`. */
 const [folder, ...pictures] = process.argv.slice(2)
-if (folder === undefined || pictures.length === 0) throw new Error('Name a folder and at least one picture: NAME=QUERY.')
+if (folder === undefined || pictures.length === 0)
+  throw new Error('Name a folder and at least one picture: NAME=QUERY.')
 const server = await createServer({
   root: import.meta.dirname,
   configFile: false,
@@ -19,7 +20,10 @@ const browser = await chromium.launch({ ...(await unpackBrowser()), args: [] })
 try {
   await server.listen()
   const address = server.resolvedUrls?.local[0]
-  const page = await browser.newPage({ viewport: { width: Number(process.env.WIDTH ?? 1340), height: 730 } })
+  const page = await browser.newPage({
+    viewport: { width: Number(process.env.WIDTH ?? 1340), height: 730 },
+    deviceScaleFactor: Number(process.env.SCALE ?? 1),
+  })
   page.on('console', message => console.log(`${message.type()}: ${message.text()}`))
   page.on('pageerror', problem => console.log(problem.stack))
   for (const picture of pictures) {
