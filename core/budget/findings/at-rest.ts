@@ -21,10 +21,10 @@ export const ridesOnStop: Rule = ({ model, figures, say }) => {
   return {
     id: 'rides-on-stop',
     severity: 'caution',
-    message: `It rides on its stop: at rest the stop carries ${say(rest.stopForce, 'force')}, ${say(share, 'share')} of the sprung weight.`,
+    message: `It rides on its stop, which carries ${say(rest.stopForce, 'force')}, ${say(share, 'share')} of the sprung weight.`,
     remedy: settles
-      ? `Without the stop it would sit at ${say(clear, 'length', { sign: true })}: more preload or rate, or a gap above ${say(gap, 'length')}.`
-      : 'Without the stop the springs would not hold it at all: more preload or rate first.',
+      ? `More preload or rate, or a gap above ${say(gap, 'length')}.`
+      : 'More preload or rate first: the springs alone do not hold it up.',
     values: { stopForce: rest.stopForce, share, engagement: engagement.wheel, gapToClear: gap },
     field: 'corner.stop.gap',
     at: Math.min(model.bump, Math.max(model.droop, engagement.wheel)),
@@ -50,8 +50,8 @@ export const offRideHeight: Rule = ({ model, figures, axle, say }) => {
   return {
     id: 'off-ride-height',
     severity: clamped || Math.abs(position) > RIDE_HEIGHT_FAR ? 'caution' : 'note',
-    message: `At the measured ride height the corner ${held}: ${place}.`,
-    remedy: `Weigh the corner again and tape the shaft showing${suspects ? `; preload off by ${say(Math.abs(preload), 'length')} would explain it` : ''}, and so would a spring rate or motion ratio.`,
+    message: `The corner ${held}: ${place}.`,
+    remedy: `Weigh it and tape the shaft again${suspects ? `; preload ${say(Math.abs(preload), 'length')} off would explain it` : '; check rates and motion ratio'}.`,
     values: { position, forceOver: over },
     field: 'corner.springs.preload',
     at: position,

@@ -1,6 +1,6 @@
 import { circleArea, gasPressure } from '../../forces/gas.ts'
 import type { HydraulicStop } from '../../plan/schema.ts'
-import { ATMOSPHERE, INCH } from '../../units/constants.ts'
+import { ATMOSPHERE, INCH, PSI } from '../../units/constants.ts'
 import type { Finding } from '../results.ts'
 import type { Rule } from './rule.ts'
 
@@ -28,9 +28,9 @@ export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding 
     id: 'little-coilover-travel',
     severity: 'caution',
     message: already
-      ? `The stop is in from the start: none of the ${say(travel.bump, 'length')} of bump is on the coilover alone.`
+      ? `None of the ${say(travel.bump, 'length')} of bump is on the coilover alone: the stop is in from the start.`
       : `The stop engages early: ${say(engagement.share, 'share')} of bump travel is on the coilover, ${targets?.coiloverShare === undefined ? 'usual' : 'target'} ${say(target, 'share')}.`,
-    remedy: `Engage at ${say(wheel, 'length', { sign: true })} or later: a gap of ${say(gap, 'length')}, which a ${say(longer, 'length')} spacer inside the stop gives with the same closed position.`,
+    remedy: `Engage at ${say(wheel, 'length', { sign: true })}: gap ${say(gap, 'length')}, a ${say(longer, 'length')} spacer inside the stop.`,
     values: { share: engagement.share, target, gapNeeded: gap, spacer: longer },
     field: 'corner.stop.gap',
     at: Math.min(model.bump, Math.max(model.droop, engagement.wheel)),
@@ -45,8 +45,8 @@ export const neverMet: Rule = ({ model, figures, say }): Finding | null => {
   return {
     id: 'stop-never-met',
     severity: 'danger',
-    message: `The stop is never met: ${figures.travel.bumpLimitedBy} ends bump at ${say(model.bump, 'length', { sign: true })} with ${say(short, 'length')} of gap left.`,
-    remedy: `A pad or stop at least ${say(short, 'length')} closer, before something hard takes the hit.`,
+    message: `The stop is never met: ${figures.travel.bumpLimitedBy} ends bump with ${say(short, 'length')} of gap left.`,
+    remedy: `Bring the pad or stop at least ${say(short, 'length')} closer.`,
     values: { gapLeft: short, bump: model.bump },
     field: 'corner.stop.gap',
     at: model.bump,
@@ -64,7 +64,7 @@ export const openAtContact: Rule = ({ model, figures, say }): Finding | null => 
     id: chassis ? 'stop-open-at-contact' : 'stop-open-at-linkage-end',
     severity: 'danger',
     message: `${chassis ? 'The chassis touches' : 'The linkage runs out'} with ${say(left, 'length')} of the stop still open.`,
-    remedy: `A gap ${say(left, 'length')} smaller, or a pad shim of that height, lets the stop end the travel.`,
+    remedy: `A gap or pad shim ${say(left, 'length')} closer lets the stop end it.`,
     values: { stopLeft: left, bump: model.bump },
     field: chassis ? 'corner.clearance.bump' : 'corner.linkage',
     at: model.bump,
@@ -94,8 +94,8 @@ export const overRatedPressure: Rule = ({ model, figures, say }): Finding | null
     message: `Closed in a hit, the stop reaches ${say(pressure, 'pressure')}; its body is rated ${say(rated, 'pressure')}.`,
     remedy:
       charge > 0
-        ? `Charge to ${say(charge, 'pressure')} or less, or give it more gas volume (less oil); measure the volume first.`
-        : 'Give it more gas volume (less oil): no charge is low enough at this volume.',
+        ? `Charge to ${say(Math.floor(charge / PSI) * PSI, 'pressure')} or less, or more gas volume.`
+        : 'More gas volume (less oil): no charge is low enough.',
     values: { pressure, ratedPressure: rated, chargeAtRating: charge },
     field: 'corner.stop.charge',
     at: model.bump,
@@ -114,7 +114,7 @@ export const twoRateChanges: Rule = ({ model, figures, say }): Finding | null =>
       id: 'tender-working-at-engagement',
       severity: 'note',
       message: `The ${name} is still working when the stop is met, and never crosses over.`,
-      remedy: 'A smaller divider-to-ring distance would bring the main spring in before the stop.',
+      remedy: 'Set the divider nearer its ring.',
       values: { engagement: engagement.wheel },
       field: 'corner.springs.crossover.gap',
       at: touch,
@@ -126,9 +126,9 @@ export const twoRateChanges: Rule = ({ model, figures, say }): Finding | null =>
     id: 'crossover-at-engagement',
     severity: 'caution',
     message: inside
-      ? `The ${name} is still working at engagement: crossover comes ${say(crossover - touch, 'length')} later, one rate change on top of the other.`
-      : `Crossover comes only ${say(touch - crossover, 'length')} before engagement: two rate changes on top of each other.`,
-    remedy: `A divider-to-ring distance ${say((crossover - touch + TOGETHER) * Math.abs(model.linkage.at(touch).shockRatio), 'length')} or more smaller keeps the two apart.`,
+      ? `The ${name} still works at engagement: crossover comes ${say(crossover - touch, 'length')} later, two rate changes together.`
+      : `Crossover comes ${say(touch - crossover, 'length')} before engagement: two rate changes together.`,
+    remedy: `Set the divider ${say((crossover - touch + TOGETHER) * Math.abs(model.linkage.at(touch).shockRatio), 'length')} nearer its ring.`,
     values: { crossover, engagement: engagement.wheel },
     field: 'corner.springs.crossover.gap',
     at: crossover,
@@ -150,7 +150,7 @@ export const assumedVolume: Rule = ({ axle, model, figures, say }): Finding | nu
       id: 'gas-volume-assumed',
       severity: 'note',
       message: `The stop's gas volume, ${say(stop.gasVolume, 'volume')}, is assumed, not measured.`,
-      remedy: 'Fill it with oil and measure what goes in: the end of its stroke hangs on it.',
+      remedy: 'Fill it with oil and measure what goes in.',
       values: { gasVolume: stop.gasVolume },
       field: 'corner.stop.gasVolume',
       at: model.bump,
@@ -162,7 +162,7 @@ export const assumedVolume: Rule = ({ axle, model, figures, say }): Finding | nu
   return {
     id: 'gas-volume-assumed',
     severity: 'note',
-    message: `The stop's gas volume is assumed: ${say(VOLUME_DOUBT, 'share')} either way and the stop ends between ${say(least, 'force')} and ${say(most, 'force')}.`,
+    message: `Gas volume is assumed; ${say(VOLUME_DOUBT, 'share')} either way, the stop ends at ${say(least, 'force', { unit: false })} to ${say(most, 'force')}.`,
     remedy: 'Fill it with oil and measure what goes in.',
     values: { gasVolume: stop.gasVolume, stopForceLeast: least, stopForceMost: most },
     field: 'corner.stop.gasVolume',
