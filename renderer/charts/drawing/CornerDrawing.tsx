@@ -9,8 +9,9 @@ import { canvasMeasure } from '../text/measure-text.ts'
 import { type MeasureText, span } from '../text/span.ts'
 import { hubLayer, stillChassis, stillStop, stopLayer, suspensionLayer, wheelLayer } from './corner-shapes.ts'
 import { DetailView } from './DetailView.tsx'
-import { type Detail, detailAt, detailFrame } from './detail.ts'
-import { extentOf, extentWithoutTire } from './extent.ts'
+import { type Detail, detailAt } from './detail.ts'
+import { detailFrame } from './detail-frame.ts'
+import { extentOf } from './extent.ts'
 import { type FanMarks, fanLine, fanShapes } from './fan.ts'
 import { type Figure, figureOf, type Station, stationAt } from './figure.ts'
 import { type Column, type Layout, layoutOf } from './layout.ts'
@@ -19,7 +20,6 @@ import { nameColumns, partNames } from './part-names.ts'
 import { circlePath, pagePath } from './pen.ts'
 import { Shapes } from './Shapes.tsx'
 import { cornerSubtitle, leanNote } from './subtitle.ts'
-import { tireHalf } from './tire-shapes.ts'
 import { Words } from './Words.tsx'
 
 export interface CornerDrawingProps {
@@ -70,16 +70,6 @@ export function prepareDrawing(axle: Axle, model: CornerModel, column: Column): 
   return { figure, layout: layoutOf(column, extentOf(figure)) }
 }
 
-function frameOf({ figure, layout }: Prepared) {
-  const { scale } = layout.place
-  const { radius } = figure.axle.corner.tire
-  const droop = figure.skeleton.at(figure.model.droop).hub
-  return detailFrame(layout, figure.stop, extentWithoutTire(figure).down * scale, {
-    down: Math.max(0, radius - droop[1]) * scale,
-    left: (tireHalf(figure.skeleton.view, radius) - Math.min(0, droop[0])) * scale,
-  })
-}
-
 /** The pointer tag on the axis is drawn over the column's right edge: names keep out from under it. */
 const TAG = { width: 98, height: 26 }
 
@@ -102,7 +92,7 @@ export function CornerDrawing(props: CornerDrawingProps) {
   )
   const { figure, layout } = prepared
   const { place } = layout
-  const detailPlace = useMemo(() => frameOf(prepared), [prepared])
+  const detailPlace = useMemo(() => detailFrame(figure, layout), [figure, layout])
   const columns = useMemo(() => (small ? null : nameColumns(figure, layout)), [figure, layout, small])
   const chassis = useMemo(
     () => [...fanShapes(figure, layout, marksOf(budget, other?.budget)), ...stillChassis(place, figure)],

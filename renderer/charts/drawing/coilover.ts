@@ -38,7 +38,7 @@ export interface CoiloverBuild {
 const WIRE = 0.76
 
 function wire(solidLength: number, unit: number): CoiloverBuild['wires'][number] {
-  const turns = clamp(Math.round(solidLength / (WIRE * unit)), 3, 16)
+  const turns = clamp(Math.round(solidLength / (WIRE * unit)), 5, 16)
   return { turns, thickness: solidLength / (turns + 0.5) }
 }
 

@@ -4,8 +4,9 @@ import type { Box } from '../placement/box.ts'
 import { lengthSpans, onTape } from '../text/length-spans.ts'
 import { lineWidth, type MeasureText, type Span, span } from '../text/span.ts'
 import { armShapes } from './arm-shapes.ts'
+import type { DetailFrame } from './detail-frame.ts'
 import type { Figure, Station, StopFigure } from './figure.ts'
-import { clamp, type Flat } from './flat.ts'
+import type { Flat } from './flat.ts'
 import type { Layout } from './layout.ts'
 import { type Shape, shape } from './look.ts'
 import { padShapes } from './pad.ts'
@@ -29,58 +30,6 @@ export interface Detail {
   }
   /** Where the drawing itself says which part is enlarged. */
   readonly ring: { readonly centre: Flat; readonly radius: number }
-}
-
-/** Where Detail A stands and how large it draws; the same at every wheel position. */
-export interface DetailFrame {
-  readonly frame: Box
-  readonly clip: Box
-  /** px per m. */
-  readonly scale: number
-  /** Page x of the stop's axis. */
-  readonly middle: number
-  /** Whether it hides part of the tire, and so needs an edge. */
-  readonly over: boolean
-}
-
-const TITLE = 24
-const LEAST = { width: 165, height: 118 }
-const MOST = { width: 232, height: 184 }
-
-/**
- * Looks for a place at the lower left: under the tire when there is room, else beside it, else over it; null when the column is too low.
- * @param below how far the drawing without the tire reaches below ride height, px
- * @param tire the tire's lowest and leftmost reach from the hub at ride height, px
- */
-export function detailFrame(
-  layout: Layout,
-  stop: StopFigure | null,
-  below: number,
-  tire: { readonly down: number; readonly left: number },
-): DetailFrame | null {
-  const { x, height, zero, small } = layout.column
-  if (stop === null || small) return null
-  const bottom = height - 12
-  const left = x + 16
-  const hub = layout.place.at([0, 0])[0]
-  const clear = zero + below + 10
-  const underTire = zero + tire.down + 8
-  const beside = hub - tire.left - 10 - left
-  const wide = hub - 24 - left
-  const under = bottom - underTire >= LEAST.height
-  const over = !under && beside < LEAST.width
-  const width = clamp(under || over ? wide : beside, 0, MOST.width)
-  const top = Math.max(under ? underTire : clear, bottom - MOST.height)
-  if (width < LEAST.width || bottom - top < LEAST.height) return null
-  const frame = { x: left, y: top, width, height: bottom - top }
-  const widest = 2 * Math.max(stop.build.half, stop.build.foot * 1.45)
-  return {
-    frame,
-    clip: { x: left, y: top + TITLE - 4, width, height: bottom - top - TITLE + 4 },
-    scale: clamp(2 * layout.place.scale, (0.15 * width) / widest, (0.3 * width) / widest),
-    middle: left + 0.25 * width,
-    over,
-  }
 }
 
 /** A long gap or shaft is cut: how much of each is left out, px. */
