@@ -1,9 +1,10 @@
 import type { CornerModel } from '../corner/corner-model.ts'
 import { REACH } from '../linkage/movement.ts'
+import { type Found, passingZero } from '../numerics/passing.ts'
 import { POSITION_TOLERANCE } from '../numerics/roots.ts'
 import type { Axle } from '../plan/schema.ts'
 import { GRAVITY } from '../units/constants.ts'
-import { type AxleState, mixStates, passingZero, type SideState } from './axle-state.ts'
+import { type AxleState, mixStates, type SideState } from './axle-state.ts'
 import { armOf, type Station, stationsOf } from './station.ts'
 
 /** An axle under a weight, ready to be asked how it stands in roll. */
@@ -85,21 +86,27 @@ function heaved(loaded: LoadedAxle, roll: number): AxleState | null {
   const highs = stations.map(({ high, arm }) => Math.min(high, REACH) - roll * arm)
   const [lowest, highest] = [Math.max(...lows), Math.min(...highs)]
   if (lowest > highest) return null
-  const over = (mean: number): number => standing(loaded, roll, mean).lift - 2 * weight
+  const ask = (mean: number): Found<AxleState> => {
+    const state = standing(loaded, roll, mean)
+    return { value: state.lift - 2 * weight, state }
+  }
   let low = Math.min(highest, Math.max(lowest, level))
-  const up = over(low) < 0
+  let atLow = ask(low)
+  const up = atLow.value < 0
   const end = up ? highest : lowest
   const looks = Math.ceil(Math.abs(end - low) / LOOK)
   const step = (end - low) / looks
   for (let i = 1; i <= looks; i += 1) {
     const high = i === looks ? end : low + step
-    if (over(high) >= 0 === up) {
-      const { before, behind, share } = passingZero(over, low, high, POSITION_TOLERANCE)
-      return mixStates(standing(loaded, roll, before), standing(loaded, roll, behind), share)
+    const atHigh = ask(high)
+    if (atHigh.value >= 0 === up) {
+      const { a, b, share } = passingZero(ask, [low, atLow], [high, atHigh], POSITION_TOLERANCE)
+      return mixStates(a, b, share)
     }
     low = high
+    atLow = atHigh
   }
-  const state = standing(loaded, roll, end)
+  const { state } = atLow
   const station = stations[up ? highs.indexOf(highest) : lows.indexOf(lowest)]!
   return onEnd(state, 2 * weight - state.lift, station.arm)
 }
@@ -111,10 +118,11 @@ export const liftingMoment = ({ axle, weight }: LoadedAxle): number =>
 /** With its inner wheel off the ground: as it stood when that wheel lifted, somewhere below this roll angle. */
 function lifted(loaded: LoadedAxle, roll: number, most: number): AxleState {
   if (most === 0) return { ...levelState(loaded), lifted: true }
-  const at = (angle: number): AxleState | null => (angle === 0 ? levelState(loaded) : onGround(loaded, angle))
-  const past = (angle: number): number => Math.min(2 * most, at(angle)?.moment ?? Infinity) - most
-  const { before, behind, share } = passingZero(past, 0, roll, ROLL_TOLERANCE)
-  const [a, b] = [at(before), at(behind)]
+  const ask = (angle: number): Found<AxleState | null> => {
+    const state = angle === 0 ? levelState(loaded) : onGround(loaded, angle)
+    return { value: Math.min(most, state === null ? most : state.moment - most), state }
+  }
+  const { a, b, share } = passingZero(ask, [0, ask(0)], [roll, ask(roll)], ROLL_TOLERANCE)
   if (a !== null && b !== null) return { ...mixStates(a, b, share), moment: most, lifted: true }
   const last = a ?? b ?? levelState(loaded)
   const pull = (most - last.moment) / loaded.axle.track
@@ -133,15 +141,17 @@ function onGround(loaded: LoadedAxle, roll: number): AxleState | null {
 }
 
 /**
- * An axle at a roll angle. It heaves so that it carries its weight; an end of the travel carries what lies beyond it. Once all the weight is
- * on the outer wheel the inner one leaves the ground, and the axle resists no more whatever the angle.
- * Moment: each station's forces times its arm (T. D. Gillespie, Fundamentals of Vehicle Dynamics, SAE 1992, ch. 6, without small angles or
- * straight springs), plus the anti-roll bar's rate times the angle.
+ * An axle at a roll angle, its wheels on the ground; null once the inner one has left it. It heaves so that it carries its weight; an end of
+ * the travel carries what lies beyond it. Moment: each station's forces times its arm (T. D. Gillespie, Fundamentals of Vehicle Dynamics,
+ * SAE 1992, ch. 6, without small angles or straight springs), plus the anti-roll bar's rate times the angle.
  * @param roll rad, 0 or more
  */
-export function axleInRoll(loaded: LoadedAxle, roll: number): AxleState {
+export function axleOnGround(loaded: LoadedAxle, roll: number): AxleState | null {
   if (roll === 0) return levelState(loaded)
-  const most = liftingMoment(loaded)
   const state = onGround(loaded, roll)
-  return state !== null && state.moment <= most ? state : lifted(loaded, roll, most)
+  return state !== null && state.moment <= liftingMoment(loaded) ? state : null
 }
+
+/** The same at any angle: once all the weight is on the outer wheel the axle resists no more, and stands as it did when the inner one lifted. */
+export const axleInRoll = (loaded: LoadedAxle, roll: number): AxleState =>
+  axleOnGround(loaded, roll) ?? lifted(loaded, roll, liftingMoment(loaded))

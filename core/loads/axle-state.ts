@@ -1,5 +1,3 @@
-import { findRoot } from '../numerics/roots.ts'
-
 /** One side of an axle at rest under loads. Positions in m as wheel travel from ride height; forces in N as at the wheel. */
 export interface SideState {
   readonly wheel: number
@@ -47,27 +45,5 @@ export const mixStates = (a: AxleState, b: AxleState, share: number): AxleState 
   inner: mixSides(a.inner, b.inner, share),
   lift: mix(a.lift, b.lift, share),
   moment: mix(a.moment, b.moment, share),
-  lifted: a.lifted || b.lifted,
+  lifted: a.lifted && b.lifted,
 })
-
-/** Where a value passes zero, a rounding before and a rounding behind, and how far on the way between it does. */
-export interface Passing {
-  readonly before: number
-  readonly behind: number
-  readonly share: number
-}
-
-/**
- * Where a value that may jump passes zero between two places.
- * @param f finite; f(a) and f(b) of opposite sign, or zero
- * @param tolerance widest bracket, in the unit of a and b
- */
-export function passingZero(f: (x: number) => number, a: number, b: number, tolerance: number): Passing {
-  const root = findRoot(f, a, b, tolerance)
-  if (!root.found) throw new RangeError(`nothing passes zero between ${a} and ${b}: ${root.reason}`)
-  const { at, width } = root
-  const value = f(at)
-  const opposite = [at + width, at - width].find(x => f(x) > 0 !== value > 0)
-  if (value === 0 || opposite === undefined) return { before: at, behind: at, share: 0 }
-  return { before: at, behind: opposite, share: value / (value - f(opposite)) }
-}

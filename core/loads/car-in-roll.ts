@@ -1,11 +1,12 @@
-import { axleInRoll, type LoadedAxle, ROLL_TOLERANCE } from './axle-in-roll.ts'
-import { type AxleState, mixStates, passingZero } from './axle-state.ts'
+import { type Found, passingZero } from '../numerics/passing.ts'
+import { axleInRoll, axleOnGround, type LoadedAxle, liftingMoment, ROLL_TOLERANCE } from './axle-in-roll.ts'
+import { type AxleState, mixStates } from './axle-state.ts'
 
 /** From here on it counts as rolling over, rad: 20°. */
 export const LARGEST_ROLL = Math.PI / 9
 
-/** Longest look over the roll angle, rad. */
-const LOOK = LARGEST_ROLL / 40
+/** How many looks the search takes up to there: half a degree each. */
+const LOOKS = 40
 
 /** The whole chassis at one roll angle. */
 export interface CarInRoll {
@@ -22,18 +23,25 @@ export interface CarInRoll {
  * @param fall what its weight adds per radian, N·m: m·g·(cgHeight − rollAxisHeight), negative with the roll axis above
  */
 export function carInRoll(axles: readonly LoadedAxle[], pull: number, fall: number): CarInRoll | null {
-  const at = (roll: number): AxleState[] => axles.map(loaded => axleInRoll(loaded, roll))
-  const over = (roll: number): number => at(roll).reduce((sum, { moment }) => sum + moment, 0) - pull - fall * roll
-  if (pull === 0) return { roll: 0, axles: at(0) }
+  const ask = (roll: number): Found<number> => {
+    const resists = (loaded: LoadedAxle): number => axleOnGround(loaded, roll)?.moment ?? liftingMoment(loaded)
+    return { value: axles.reduce((sum, loaded) => sum + resists(loaded), 0) - pull - fall * roll, state: roll }
+  }
+  if (pull === 0) return { roll: 0, axles: axles.map(loaded => axleInRoll(loaded, 0)) }
   let low = 0
-  for (let i = 1; i <= 40; i += 1) {
-    const high = i * LOOK
-    if (over(high) >= 0) {
-      const { before, behind, share } = passingZero(over, low, high, ROLL_TOLERANCE)
-      const [a, b] = [at(before), at(behind)]
-      return { roll: before + (behind - before) * share, axles: a.map((state, j) => mixStates(state, b[j]!, share)) }
+  let atLow = ask(low)
+  for (let i = 1; i <= LOOKS; i += 1) {
+    const high = (i * LARGEST_ROLL) / LOOKS
+    const atHigh = ask(high)
+    if (atHigh.value >= 0) {
+      const { a, b, share } = passingZero(ask, [low, atLow], [high, atHigh], ROLL_TOLERANCE)
+      return {
+        roll: a + (b - a) * share,
+        axles: axles.map(loaded => mixStates(axleInRoll(loaded, a), axleInRoll(loaded, b), share)),
+      }
     }
     low = high
+    atLow = atHigh
   }
   return null
 }
