@@ -1,5 +1,6 @@
 import type { AxleBudget, ZoneId } from '../../core/budget/results.ts'
 import type { System } from '../../core/units/quantity.ts'
+import { paragraph } from './paragraph.ts'
 import { length, onTape } from './tape.ts'
 
 /** Rows of the bar between its ends. */
@@ -49,34 +50,47 @@ const NAMES: Readonly<Record<ZoneId, string>> = {
 const shownZones = (axle: AxleBudget, system: System) =>
   axle.zones.map(({ id, from, to }) => ({ id, from: onTape(from, system), to: onTape(to, system) }))
 
-/** The wheel's travel as an upright bar, full bump at the top, in proportion, with what each part of it is spent on. */
-export function travelBar(axle: AxleBudget, system: System): string {
+/** One line of the bar: a named position, or a piece of a zone. */
+interface BarLine {
+  readonly at: string
+  readonly bar: string
+  readonly zone: ZoneId | null
+  readonly words: string
+}
+
+/** From full bump down to full droop, pieces of zones in proportion to their length. */
+function barLines(axle: AxleBudget, zones: ReturnType<typeof shownZones>, system: System): BarLine[] {
   const places = marks(axle, system)
-  const zones = shownZones(axle, system)
-  const share = shares(axle)
   const total = places[0]!.at - places.at(-1)!.at
-  const rows: { at: string; bar: string; words: string }[] = []
-  const inside: { row: number; zone: ZoneId }[] = []
-  places.forEach(({ at, words }, i) => {
+  return places.flatMap(({ at, words }, i): BarLine[] => {
     const end = i === 0 ? '┬' : i === places.length - 1 ? '┴' : '┼'
-    rows.push({ at: length(at, system), bar: end, words })
+    const mark = { at: length(at, system), bar: end, zone: null, words }
     const next = places[i + 1]
-    if (next === undefined) return
+    if (next === undefined) return [mark]
     const middle = (at + next.at) / 2
     const zone = zones.find(({ from, to }) => from < middle && middle < to)!.id
-    for (let n = Math.max(1, Math.round((ROWS * (at - next.at)) / total)); n > 0; n -= 1) {
-      inside.push({ row: rows.length, zone })
-      rows.push({ at: '', bar: FILL[zone], words: '' })
-    }
+    const count = Math.max(1, Math.round((ROWS * (at - next.at)) / total))
+    return [mark, ...Array<BarLine>(count).fill({ at: '', bar: FILL[zone], zone, words: '' })]
   })
+}
+
+/** The wheel's travel as an upright bar, full bump at the top, in proportion, with what each part of it is spent on. */
+export function travelBar(axle: AxleBudget, system: System): string {
+  const zones = shownZones(axle, system)
+  const share = shares(axle)
+  const lines = barLines(axle, zones, system)
+  const labels = new Map<number, string>()
   for (const { id, from, to } of zones) {
-    const own = inside.filter(({ zone }) => zone === id)
+    const own = lines.flatMap(({ zone }, i) => (zone === id ? [i] : []))
     const centre = own[Math.floor((own.length - 1) / 2)]
-    if (centre !== undefined) rows[centre.row]!.words = `  ${NAMES[id]}  ${length(to - from, system)}${share[id]}`
+    if (centre !== undefined) labels.set(centre, `${NAMES[id]}  ${length(to - from, system)}${share[id]}`)
   }
-  const margin = Math.max(...rows.map(({ at }) => at.length))
-  return rows
-    .map(({ at, bar, words }) => `  ${at.padStart(margin)} ${bar} ${words}`.trimEnd())
-    .join('\n')
-    .concat('\n')
+  const margin = Math.max(...lines.map(({ at }) => at.length))
+  return lines
+    .map(({ at, bar, zone, words }, i) => {
+      const first = `  ${at.padStart(margin)} ${bar} `
+      if (zone === null) return paragraph(words, first, ' '.repeat(first.length))
+      return `${`${first}  ${labels.get(i) ?? ''}`.trimEnd()}\n`
+    })
+    .join('')
 }

@@ -3,7 +3,7 @@ import { planBudget } from '../../../core/budget/budget.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { INCH, POUND } from '../../../core/units/constants.ts'
 import { budgetText } from '../../../electron/cli/budget-text.ts'
-import { WIDTH } from '../../../electron/cli/paragraph.ts'
+import { paragraph, WIDTH } from '../../../electron/cli/paragraph.ts'
 import { seed, seedNames } from '../../seeds/seed.ts'
 import { plainAxle, plainPlan, plainSetups, withCorner } from './plain-plan.ts'
 
@@ -105,7 +105,10 @@ Front axle, one wheel
   })
 
   it('tells of a change line by line, and of an axle that stays only once', () => {
-    const text = budgetText(plainSetups(plainAxle, withCorner({ stop: null }), plainAxle))
+    const plan = plainSetups(plainAxle, withCorner({ stop: null }), plainAxle)
+    const text = budgetText(plan)
+    const found = planBudget(plan).setups[1]!.axles[0]!.findings.map(({ message }) => message)
+    expect(found).toHaveLength(1)
     const [toSecond, toThird] = text.split('From “First” to ').slice(1)
     expect(toSecond).toBe(`“Second”
 ════════════════════════
@@ -122,8 +125,7 @@ Front axle
   Shock shaft left at full bump: 1 in, was 2 in (1 in less).
   Main spring left at full bump: 0 in, was 1 in (1 in less).
   What ends bump: coil bind, was stop closed.
-  Newly found: The springs bind at +10 in, before anything else ends the travel.
-  The same: full droop; rest position; carried by the stop at rest; wheel rate
+${paragraph(`Newly found: ${found[0]}`, '  ', '    ')}  The same: full droop; rest position; carried by the stop at rest; wheel rate
   at ride height.
 
 `)

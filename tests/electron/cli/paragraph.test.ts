@@ -34,3 +34,11 @@ it('a table sets its first column left and the others right', () =>
       ['lengths', '1 in', '2 in'],
     ]),
   ).toBe('            one  three\n  lengths  1 in   2 in\n'))
+
+it('a table too wide for a terminal is set row by row', () =>
+  expect(
+    table([
+      ['Force', 'springs', 'stop'],
+      ['at rest', '1'.repeat(40), '2'.repeat(40)],
+    ]),
+  ).toBe(`  Force, at rest: springs ${'1'.repeat(40)}; stop\n    ${'2'.repeat(40)}\n`))
