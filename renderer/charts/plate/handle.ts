@@ -31,9 +31,13 @@ export function handleGeometry({ frame, axis, view, measure }: Scene, wheel: num
   return { y, width, height: HEIGHT, spans, textX: -width + GRIP, box: { x, y: y - HEIGHT / 2, width, height: HEIGHT } }
 }
 
-/** A wheel position on the finest mark of the tape, held to the travel; the ends of the travel themselves count as marks. */
+/** The nearest mark of the tape within the travel; the ends of the travel count as marks. */
 export function snapWheel(wheel: number, droop: number, bump: number, system: System): number {
-  return Math.min(bump, Math.max(droop, onTape(wheel, system)))
+  const mark = onTape(wheel, system)
+  const distance = Math.abs(wheel - mark)
+  if (mark >= bump || Math.abs(wheel - bump) < distance) return bump
+  if (mark <= droop || Math.abs(wheel - droop) < distance) return droop
+  return mark
 }
 
 /** Where a key moves the wheel to; null for a key that does not. Page keys move 1 in or 25 mm. */
