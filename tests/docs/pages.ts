@@ -4,7 +4,7 @@ import path from 'node:path'
 export const root = path.join(import.meta.dirname, '../..')
 
 /** The pages people read, from the project's top. */
-export const pageNames = ['README.md', 'DEVELOPERS.md', 'seeds/README.md']
+const pageNames = ['README.md', 'DEVELOPERS.md', 'seeds/README.md']
 
 export interface Page {
   readonly name: string
