@@ -3,6 +3,7 @@ import type { AxleBudget } from '../../../core/budget/results.ts'
 import type { CornerModel } from '../../../core/corner/corner-model.ts'
 import type { Axle } from '../../../core/plan/schema.ts'
 import type { System } from '../../../core/units/quantity.ts'
+import { Picture } from '../marks/Group.tsx'
 import type { Box } from '../placement/box.ts'
 import { spokenLength, spokenPosition } from '../text/length-spans.ts'
 import { canvasMeasure } from '../text/measure-text.ts'
@@ -45,8 +46,8 @@ export interface CornerDrawingProps {
   readonly measure?: MeasureText
 }
 
-/** Layers that stay as they are while the wheel moves. */
-const Still = memo(({ shapes }: { readonly shapes: readonly Shape[] }) => <Shapes shapes={shapes} />)
+/** Layers that stay as they are while the wheel moves; an edit moves them. */
+const Still = memo(({ shapes }: { readonly shapes: readonly Shape[] }) => <Shapes shapes={shapes} className="moves" />)
 Still.displayName = 'Still'
 
 const marksOf = (budget: AxleBudget, other: AxleBudget | undefined): FanMarks => {
@@ -133,34 +134,32 @@ export function CornerDrawing(props: CornerDrawingProps) {
       <clipPath id={`${id}-column`}>
         <rect x={x} y={head} width={width} height={Math.max(0, height - head)} />
       </clipPath>
-      {/* biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of lines, with nothing to press in it */}
-      <g clipPath={`url(#${id}-column)`} role="img" aria-label={spokenDrawing(figure, station, system)}>
-        <Shapes shapes={wheelLayer(place, figure, station)} />
-        <Still shapes={chassis} />
-        <Shapes shapes={suspensionLayer(place, figure, station)} />
-        <Still shapes={stopBody} />
-        <Shapes shapes={stopLayer(place, figure, station)} />
-        <Shapes shapes={[shape('fanWheel', fanLine(figure, layout, wheel)), ...hubLayer(place, figure, station)]} />
-        {detail !== null && letter !== null && (
-          <>
-            <path d={ringPath(detail)} style={{ fill: 'none', stroke: 'var(--ink2)', strokeWidth: 0.9 }} />
-            <Words
-              x={letter.x}
-              y={letter.y}
-              anchor={letter.anchor}
-              spans={[span('A', { size: 11, weight: 600 })]}
-              halo
-            />
-            <DetailView id={`${id}-detail`} detail={detail} />
-          </>
-        )}
-        {note !== null && <Words x={x + 16} y={head + 18} spans={[span(note, { size: 11, ink: 'ink2' })]} halo />}
-        {names.map(name => (
-          <g key={name.id}>
-            {name.leader !== null && <Shapes shapes={[shape('leader', pagePath(name.leader))]} />}
-            <Words x={name.x} y={name.y} anchor={name.anchor} spans={name.spans} halo />
+      <g clipPath={`url(#${id}-column)`}>
+        <Picture label={spokenDrawing(figure, station, system)}>
+          <Shapes shapes={wheelLayer(place, figure, station)} />
+          <Still shapes={chassis} />
+          <Shapes shapes={suspensionLayer(place, figure, station)} />
+          <Still shapes={stopBody} />
+          <Shapes shapes={stopLayer(place, figure, station)} />
+          <Shapes shapes={[shape('fanWheel', fanLine(figure, layout, wheel))]} />
+          <g data-wheel-hub={place.scale}>
+            <Shapes shapes={hubLayer(place, figure, station)} />
           </g>
-        ))}
+          {detail !== null && letter !== null && (
+            <>
+              <path d={ringPath(detail)} style={{ fill: 'none', stroke: 'var(--ink2)', strokeWidth: 0.9 }} />
+              <Words x={letter.x} y={letter.y} anchor={letter.anchor} spans={[span('A', { size: 11, weight: 600 })]} />
+              <DetailView id={`${id}-detail`} detail={detail} />
+            </>
+          )}
+          {note !== null && <Words x={x + 16} y={head + 18} spans={[span(note, { size: 11, ink: 'ink2' })]} />}
+          {names.map(name => (
+            <g key={name.id}>
+              {name.leader !== null && <Shapes shapes={[shape('leader', pagePath(name.leader))]} />}
+              <Words x={name.x} y={name.y} anchor={name.anchor} spans={name.spans} />
+            </g>
+          ))}
+        </Picture>
       </g>
     </g>
   )

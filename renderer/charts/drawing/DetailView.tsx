@@ -28,7 +28,7 @@ export const DetailView = ({ id, detail }: { readonly id: string; readonly detai
       <g clipPath={`url(#${id})`}>
         <Shapes shapes={shapes} />
         <Shapes shapes={dimension.shapes} />
-        <Words x={dimension.x} y={dimension.y} spans={dimension.spans} halo />
+        <Words x={dimension.x} y={dimension.y} spans={dimension.spans} />
       </g>
     </g>
   )

@@ -17,15 +17,18 @@ function tab(place: Place, { coilover, thickness }: Figure, { pose }: Station): 
     : circlePath(place, pose.lower, 1.25 * coilover.eye)
 }
 
-/** Fills a union of outlines: their edges first, their faces over them. */
-const union = (d: string): Shape[] => [shape('armEdge', d), shape('arm', d)]
+/** One body of several outlines: all their edges first, their faces over them. */
+const union = (outlines: readonly string[]): Shape[] => [
+  shape('armEdge', outlines.join('')),
+  ...outlines.map(outline => shape('arm', outline)),
+]
 
 function swingingArm(place: Place, figure: Figure, station: Station, eye: boolean): Shape[] {
   const { chassis, hub } = figure.thickness
   const joints = chassisJoints(figure)
   const links = joints.map(joint => linkPath(place, joint, chassis, station.pose.hub, hub))
   return [
-    ...union(links.join('') + (eye ? tab(place, figure, station) : '')),
+    ...union(eye ? [...links, tab(place, figure, station)] : links),
     shape('joint', joints.map(joint => circlePath(place, joint, chassis, 2.4)).join('')),
     shape('jointCentre', joints.map(joint => circlePath(place, joint, 0.36 * chassis, 1)).join('')),
   ]
@@ -50,7 +53,7 @@ function axleTube(place: Place, figure: Figure, station: Station, eye: boolean):
     [hub[0] - 1.9 * half, v + 1.7 * half],
     [hub[0] - 2.6 * half, v + 1.7 * half],
   ])
-  return union(tube + flange + (eye ? tab(place, figure, station) : ''))
+  return union(eye ? [tube, flange, tab(place, figure, station)] : [tube, flange])
 }
 
 /** The link of a corner without points: a line through fixed end, pad, eye and hub. */

@@ -30,7 +30,7 @@ export const LOOKS = {
   solidLine: look('none', 'ink', 1.5),
   strap: look('none', 'ink', 1.75),
   strapSlack: look('none', 'rule', 1),
-  armEdge: look('ink', 'ink', 2.8, { strokeLinejoin: 'round' }),
+  armEdge: look('none', 'ink', 2.8, { strokeLinejoin: 'round' }),
   arm: look('metal', 'none'),
   link: look('none', 'ink', 1.5, { strokeLinejoin: 'round' }),
   joint: look('sheet', 'ink', 1.4),

@@ -152,7 +152,11 @@ export const CORNERS = {
     ...saltbush,
     springs: { ...saltbush.springs, springs: [spring('tender', 250, 10, 2.875), spring('main', 350, 14, 6.2)] },
   },
-  shockClosed: { ...saltbush, shock: { ...saltbush.shock, showing: inch(4.5) } },
+  shockClosed: {
+    ...saltbush,
+    shock: { ...saltbush.shock, showing: inch(3) },
+    springs: { ...saltbush.springs, preload: inch(0.5), crossover: { gap: inch(6) } },
+  },
   leadingArm: {
     ...saltbush,
     linkage: arm({
