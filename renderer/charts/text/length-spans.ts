@@ -18,7 +18,7 @@ const unitSize = (size: number): number => (size >= BUILT_FROM ? Math.max(11, si
 function builtFraction(value: number, style: TextStyle, sign: boolean): Span[] {
   const { negative, whole, numerator, denominator } = nearestFraction(value / INCH)
   const mark = negative ? '−' : sign && (whole > 0 || numerator > 0) ? '+' : ''
-  const number = whole > 0 || numerator === 0 ? `${mark}${whole.toLocaleString('en-US')}` : mark
+  const number = whole > 0 || numerator === 0 ? `${mark}${whole}` : mark
   const spans = number === '' ? [] : [span(number, style)]
   if (numerator === 0) return spans
   const part = { ...style, size: style.size * 0.7 }

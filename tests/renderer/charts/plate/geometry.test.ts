@@ -42,7 +42,7 @@ test('zones add up to the bump travel shown, in sixteenths and in millimetres', 
     }),
     { seed: 21, numRuns: 200 },
   )
-})
+}, 30_000)
 
 test('the axis maps a wheel position to a height and back, full bump up', () => {
   fc.assert(
@@ -152,9 +152,9 @@ test('nothing drawn is without a number or of negative size, whatever the corner
       const { droop, bump } = scene.travel
       expect(unfit(drawn(scene, droop + share * (bump - droop)))).toEqual([])
     }),
-    { seed: 24, numRuns: 80 },
+    { seed: 24, numRuns: 60 },
   )
-})
+}, 60_000)
 
 const extremes: Record<string, Corner> = {
   'no bump travel': { ...sampleCorner, clearance: { bump: 0, droop: 0.2 } },
