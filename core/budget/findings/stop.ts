@@ -13,6 +13,9 @@ const SHARE_MARK = 0.005
 /** Closer to the touch than this a change of spring rate falls together with it, m: common practice. */
 const TOGETHER = INCH / 2
 
+/** Less than this is nothing on a tape, m: half a sixteenth. */
+const SMALLEST = INCH / 32
+
 /** How far off an assumed gas volume may well be. */
 const VOLUME_DOUBT = 0.1
 
@@ -22,7 +25,9 @@ export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding 
   if (engagement === null || travel.bump === 0 || engagement.share >= target - SHARE_MARK) return null
   const wheel = target * travel.bump
   const gap = model.linkage.at(wheel).stop
-  const longer = gap - model.corner.stop!.gap
+  const stop = model.corner.stop!
+  const longer = gap - stop.gap
+  const spacer = stop.kind === 'hydraulic' && longer < stop.stroke
   const already = engagement.wheel <= 0
   return {
     id: 'little-coilover-travel',
@@ -30,8 +35,8 @@ export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding 
     message: already
       ? `None of the ${say(travel.bump, 'length')} of bump is on the coilover alone: the stop is in from the start.`
       : `The stop engages early: ${say(engagement.share, 'share')} of bump travel is on the coilover, ${targets?.coiloverShare === undefined ? 'usual' : 'target'} ${say(target, 'share')}.`,
-    remedy: `Engage at ${say(wheel, 'length', { sign: true })}: gap ${say(gap, 'length')}, a ${say(longer, 'length')} spacer inside the stop.`,
-    values: { share: engagement.share, target, gapNeeded: gap, spacer: longer },
+    remedy: `Engage at ${say(wheel, 'length', { sign: true })}: a gap of ${say(gap, 'length')}${spacer ? `, by a ${say(longer, 'length')} spacer inside the stop` : ''}.`,
+    values: { share: engagement.share, target, gapNeeded: gap, gapMore: longer },
     field: 'corner.stop.gap',
     at: Math.min(model.bump, Math.max(model.droop, engagement.wheel)),
     where: 'budget',
@@ -58,7 +63,7 @@ export const openAtContact: Rule = ({ model, figures, say }): Finding | null => 
   const left = model.parts(model.bump).stopLeft
   const { bumpLimitedBy } = figures.travel
   const hard = bumpLimitedBy === 'chassis contact' || bumpLimitedBy === 'linkage end'
-  if (!hard || left === null || figures.engagement === null || left <= INCH / 1000) return null
+  if (!hard || left === null || figures.engagement === null || left < SMALLEST) return null
   const chassis = bumpLimitedBy === 'chassis contact'
   return {
     id: chassis ? 'stop-open-at-contact' : 'stop-open-at-linkage-end',
@@ -121,13 +126,17 @@ export const twoRateChanges: Rule = ({ model, figures, say }): Finding | null =>
       where: 'forces',
     }
   if (crossover <= touch - TOGETHER) return null
+  const apart = Math.abs(crossover - touch)
   const inside = crossover > touch
   return {
     id: 'crossover-at-engagement',
     severity: 'caution',
-    message: inside
-      ? `The ${name} still works at engagement: crossover comes ${say(crossover - touch, 'length')} later, two rate changes together.`
-      : `Crossover comes ${say(touch - crossover, 'length')} before engagement: two rate changes together.`,
+    message:
+      apart < SMALLEST
+        ? 'Crossover comes right at engagement: two rate changes together.'
+        : inside
+          ? `The ${name} still works at engagement: crossover comes ${say(crossover - touch, 'length')} later, two rate changes together.`
+          : `Crossover comes ${say(touch - crossover, 'length')} before engagement: two rate changes together.`,
     remedy: `Set the divider ${say((crossover - touch + TOGETHER) * Math.abs(model.linkage.at(touch).shockRatio), 'length')} nearer its ring.`,
     values: { crossover, engagement: engagement.wheel },
     field: 'corner.springs.crossover.gap',
