@@ -139,7 +139,7 @@ export function partNames(
     const weight = name.strong ? 600 : 400
     const start = columns[name.side]
     const room = name.side === 1 ? area.x + area.width - start : start - area.x
-    const text = shortened(name.text, { size: SIZE, weight }, Math.min(96, room), measure)
+    const text = shortened(name.text, { size: SIZE, weight }, Math.min(110, room), measure)
     if (text === null) continue
     const width = measure(text, SIZE, weight)
     const wanted = { x: name.side === 1 ? start : start - width, y: at[1] - 7, width, height: 13 }

@@ -15,7 +15,7 @@ import { axleOf, CORNERS } from './corners.ts'
 import { numbersIn } from './paths.ts'
 import { wideFont } from './widths.ts'
 
-const RUNS = { numRuns: 60, seed: 20_260 }
+const RUNS = { numRuns: 40, seed: 20_260 }
 
 describe('any corner a plan may hold', () => {
   it('is drawn in finite numbers, inside its column, at every wheel position', () => {
@@ -39,12 +39,12 @@ describe('any corner a plan may hold', () => {
             ...fanShapes(figure, layout, marks),
             ...(detail === null ? [] : [...detail.shapes, ...detail.dimension.shapes]),
           ]
-          for (const { d, width } of shapes) {
-            expect(numbersIn(d).every(Number.isFinite), d).toBe(true)
-            expect(Number.isFinite(width ?? 0)).toBe(true)
-          }
-          for (const { box } of partNames(figure, layout, station, columns, [], wideFont))
-            expect(Object.values(box).every(Number.isFinite)).toBe(true)
+          const named = partNames(figure, layout, station, columns, [], wideFont)
+          const numbers = [
+            ...shapes.flatMap(({ d, width }) => [...numbersIn(d), width ?? 0]),
+            ...named.flatMap(({ box }) => Object.values(box) as number[]),
+          ]
+          expect(numbers.filter(value => !Number.isFinite(value))).toEqual([])
           drawn += shapes.length
         }
         const { left, up } = extentOf(figure)
@@ -55,7 +55,7 @@ describe('any corner a plan may hold', () => {
       RUNS,
     )
     expect(drawn).toBeGreaterThan(5000)
-  })
+  }, 30_000)
 
   it('shows its stop touching where the model does, whatever its axis', () => {
     fc.assert(
