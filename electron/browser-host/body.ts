@@ -13,7 +13,7 @@ export async function jsonBody(request: IncomingMessage): Promise<unknown> {
   if (Number(request.headers['content-length'] ?? 0) > longestBody) throw tooLong
   const chunks: Buffer[] = []
   let length = 0
-  for await (const chunk of request as AsyncIterable<Buffer>) {
+  for await (const chunk of request.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>) {
     length += chunk.byteLength
     if (length > longestBody) throw tooLong
     chunks.push(chunk)
@@ -26,4 +26,4 @@ export async function jsonBody(request: IncomingMessage): Promise<unknown> {
   }
 }
 
-const tooLong = new Refusal(413, `The request is longer than ${longestBody / 1024 / 1024} MB.`, { connection: 'close' })
+const tooLong = new Refusal(413, `The request is longer than ${longestBody / 1024 / 1024} MB.`)

@@ -1,7 +1,10 @@
 import { spawn } from 'node:child_process'
+import { existsSync } from 'node:fs'
 import { mkdir, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as pause } from 'node:timers/promises'
+import { reason } from '../services/reason.ts'
 
 export interface Launched {
   /** Settles when the browser has ended and its profile is gone. `why` follows a colon, when it ended badly. */
@@ -25,8 +28,17 @@ export async function launch(
     })
   })
   return {
-    ended: ended.finally(() => rm(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 })),
+    ended: ended.finally(() => removeProfile(profile)),
     stop: () => child.kill(),
+  }
+}
+
+/** Helpers of the browser can outlive it for a moment, and write once more into what was just removed. */
+async function removeProfile(profile: string): Promise<void> {
+  for (let tries = 0; tries < 20; tries++) {
+    await rm(profile, { recursive: true, force: true }).catch((error: unknown) => void reason(error))
+    await pause(100)
+    if (!existsSync(profile)) return
   }
 }
 

@@ -40,7 +40,11 @@ export async function serve(options: ServeOptions): Promise<Served> {
   const guard = createGuard((server.address() as AddressInfo).port)
   server.on('request', (request, response) => {
     for (const [name, value] of Object.entries(pageHeaders)) response.setHeader(name, value)
-    route(request, response, guard, streams.add, options).catch((error: unknown) => refuse(response, error, options))
+    route(request, response, guard, streams.add, options).catch((error: unknown) => {
+      refuse(response, error, options)
+      // What is still coming is read and dropped: a page that is cut off while it sends never sees the answer.
+      request.resume()
+    })
   })
   return {
     newAddress: guard.newAddress,

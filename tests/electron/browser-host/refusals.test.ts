@@ -17,7 +17,7 @@ interface Sent {
 /** Sends exactly this, over a real connection: fetch would tidy paths and headers up. */
 function send(port: number, method: string, path: string, headers: Record<string, string>, body = ''): Promise<Sent> {
   return new Promise((resolve, reject) => {
-    const sent = request({ host: '127.0.0.1', port, method, path, headers }, response => {
+    const sent = request({ agent: false, host: '127.0.0.1', port, method, path, headers }, response => {
       const chunks: Buffer[] = []
       response.on('data', chunk => chunks.push(chunk))
       response.on('end', () =>
@@ -220,15 +220,21 @@ it('gives a cookie scripts cannot read and other sites cannot send, and a secret
 function flood(): Promise<Sent> {
   return new Promise((resolve, reject) => {
     const path = '/call/recents'
-    const sent = request({ host: '127.0.0.1', port, method: 'POST', path, headers: headers() }, response => {
-      const chunks: Buffer[] = []
-      response.on('data', chunk => chunks.push(chunk))
-      response.on('end', () => {
-        resolve({ status: response.statusCode ?? 0, headers: response.headers, body: Buffer.concat(chunks).toString() })
-        sent.destroy()
-      })
-    })
-    // Once the answer is there, the server hangs up.
+    const sent = request(
+      { agent: false, host: '127.0.0.1', port, method: 'POST', path, headers: headers() },
+      response => {
+        const chunks: Buffer[] = []
+        response.on('data', chunk => chunks.push(chunk))
+        response.on('end', () => {
+          resolve({
+            status: response.statusCode ?? 0,
+            headers: response.headers,
+            body: Buffer.concat(chunks).toString(),
+          })
+          sent.destroy()
+        })
+      },
+    )
     sent.on('error', reject)
     const chunk = Buffer.alloc(1024 * 1024, ' ')
     const more = () => {
