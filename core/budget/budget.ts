@@ -1,7 +1,6 @@
 import { cornerModel } from '../corner/corner.ts'
 import type { CornerModel } from '../corner/corner-model.ts'
 import { restingPosition } from '../corner/static-position.ts'
-import { integrate } from '../numerics/quadrature.ts'
 import type { Axle, Plan } from '../plan/schema.ts'
 import { GRAVITY } from '../units/constants.ts'
 import { findings } from './findings/findings.ts'
@@ -9,7 +8,7 @@ import type { AxleBudget, AxleFigures, Engagement, PlanBudget, Ride, StaticPosit
 
 /** ∫F dw with fast gas between two wheel positions, J. */
 export const energyBetween = (model: CornerModel, from: number, to: number): number =>
-  integrate(wheel => model.forces(wheel, 'fast').total, from, to, model.kinks)
+  model.energy(to, 'fast') - model.energy(from, 'fast')
 
 function zones(model: CornerModel): Zone[] {
   const { droop, bump, engagement } = model

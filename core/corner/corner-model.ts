@@ -53,6 +53,8 @@ export interface CornerModel {
   forces(wheel: number, law: GasLaw, side?: 'below' | 'above'): WheelForces
   /** Force along the stop itself, N. */
   stopForce(wheel: number, law: GasLaw): number
+  /** Energy in springs, gas and stop together, J. What the corner takes between two places is the difference: ∫F dw, whatever the path. */
+  energy(wheel: number, law: GasLaw): number
   /** Slope of the total force, N/m, motion ratio's own slope included; at a kink the mean of both sides unless one is asked for. */
   wheelRate(wheel: number, law: GasLaw, side?: 'below' | 'above'): number
   parts(wheel: number): PartPositions

@@ -1,4 +1,4 @@
-import { circleArea, type GasChamber, type GasLaw, gasForce } from '../forces/gas.ts'
+import { circleArea, type GasChamber, type GasLaw, gasEnergy, gasForce } from '../forces/gas.ts'
 import { type SpringPack, springPack, springTravel } from '../forces/spring-pack.ts'
 import { type StopModel, stopModel } from '../forces/stop.ts'
 import { linkageModel } from '../linkage/linkage.ts'
@@ -116,6 +116,15 @@ class Assembled implements CornerModel {
   stopForce(wheel: number, law: GasLaw): number {
     const pushed = this.pushedIn(this.linkage.at(wheel).stop, wheel, 'above')
     return pushed === null ? 0 : this.stop!.force(pushed, law).value
+  }
+
+  energy(wheel: number, law: GasLaw): number {
+    const { shock, stop } = this.linkage.at(wheel)
+    const shaft = this.shaft(shock)
+    const springs = this.pack.energy(this.corner.springs.preload + shaft)
+    const gas = this.gas === null ? 0 : gasEnergy(this.gas, shaft, law)
+    const pushed = this.pushedIn(stop, wheel, 'above')
+    return springs + gas + (pushed === null ? 0 : this.stop!.energy(pushed, law))
   }
 
   wheelRate(wheel: number, law: GasLaw, side?: 'below' | 'above'): number {

@@ -38,3 +38,15 @@ export function gasForce(chamber: GasChamber, travel: number, law: GasLaw): Valu
     slope: (GAS_EXPONENT[law] * area ** 2 * pressure) / (volume - area * travel),
   }
 }
+
+/**
+ * Energy the shaft has put in from full length, J: ∫A·(p − patm)dx in closed form, (p₀ + patm)·V₀ times ln r, or (rⁿ⁻¹ − 1)/(n − 1), with
+ * r = V₀/(V₀ − A·x), less what the atmosphere did.
+ * @param travel as for gasForce
+ */
+export function gasEnergy({ area, charge, volume }: GasChamber, travel: number, law: GasLaw): number {
+  const ratio = volume / (volume - area * travel)
+  const above = GAS_EXPONENT[law] - 1
+  const squeezed = above === 0 ? Math.log(ratio) : (ratio ** above - 1) / above
+  return (charge + ATMOSPHERE) * volume * squeezed - ATMOSPHERE * area * travel
+}

@@ -5,6 +5,8 @@ import type { Springs } from '../plan/schema.ts'
 export interface SpringPack {
   /** Force in every spring, N, at a pack compression in m; 0 when loose, the bind force beyond bind. */
   force(compression: number): number
+  /** Energy in the springs, J; 0 when loose. */
+  energy(compression: number): number
   /** N/m; 0 when loose or bound; where it breaks, that of the side asked for. */
   rate(compression: number, side?: 'below' | 'above'): number
   /** Compression of each spring, m, listed as in the plan. */
@@ -75,6 +77,7 @@ export function springPack({ springs, preload, crossover }: Springs): SpringPack
   const force = (compression: number): number => curve.at(compression).value
   return {
     force,
+    energy: compression => (compression <= 0 ? 0 : curve.integral(compression)),
     rate: (compression, side = 'above') => curve.at(compression, side).slope,
     each: compression => {
       const now = force(compression)

@@ -1,7 +1,7 @@
 import { pchip } from '../numerics/pchip.ts'
 import type { ValueAndSlope } from '../numerics/roots.ts'
 import type { Stop } from '../plan/schema.ts'
-import { circleArea, type GasChamber, type GasLaw, gasForce } from './gas.ts'
+import { circleArea, type GasChamber, type GasLaw, gasEnergy, gasForce } from './gas.ts'
 
 /** A bump stop, as its force over how far it is pushed in. */
 export interface StopModel {
@@ -9,6 +9,8 @@ export interface StopModel {
   readonly stroke: number
   /** Force along its axis, N, and its slope, N/m, pushed in by `travel` m (0 to `stroke`); before the touch it is not asked. */
   force(travel: number, law: GasLaw): ValueAndSlope
+  /** Energy it has taken from the touch to there, J. */
+  energy(travel: number, law: GasLaw): number
   /** Travels strictly inside the stroke where the slope breaks, rising. */
   readonly corners: readonly number[]
 }
@@ -26,12 +28,22 @@ const chamberOf = (stop: Extract<Stop, { kind: 'hydraulic' }>): GasChamber => ({
 export function stopModel(stop: Stop): StopModel {
   if (stop.kind === 'hydraulic') {
     const chamber = chamberOf(stop)
-    return { stroke: stop.stroke, force: (travel, law) => gasForce(chamber, travel, law), corners: [] }
+    return {
+      stroke: stop.stroke,
+      force: (travel, law) => gasForce(chamber, travel, law),
+      energy: (travel, law) => gasEnergy(chamber, travel, law),
+      corners: [],
+    }
   }
   const deflections = stop.curve.map(row => row.deflection)
   const curve = pchip(
     deflections,
     stop.curve.map(row => row.force),
   )
-  return { stroke: deflections.at(-1)!, force: travel => curve.at(travel), corners: deflections.slice(1, -1) }
+  return {
+    stroke: deflections.at(-1)!,
+    force: travel => curve.at(travel),
+    energy: travel => curve.integral(travel),
+    corners: deflections.slice(1, -1),
+  }
 }

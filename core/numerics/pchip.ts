@@ -6,6 +6,8 @@ export interface Pchip {
   readonly slopes: readonly number[]
   /** Value and slope at x; outside the points, those of the nearer end. */
   at(x: number): ValueAndSlope
+  /** ∫ from the first point to x, exact; x within the points. */
+  integral(x: number): number
 }
 
 /** Slope at an end from the three points nearest it, kept to the sign of the first chord (C. Moler, Numerical Computing with MATLAB, 2004, §3.6). */
@@ -43,9 +45,8 @@ function slopesOf(x: readonly number[], y: readonly number[]): number[] {
 export function pchip(x: readonly number[], y: readonly number[]): Pchip {
   const slopes = slopesOf(x, y)
   const last = x.length - 1
-  const at = (place: number): ValueAndSlope => {
-    if (place <= x[0]!) return { value: y[0]!, slope: slopes[0]! }
-    if (place >= x[last]!) return { value: y[last]!, slope: slopes[last]! }
+  /** The point below a place, how far on from it to the next, 0 to 1, and the cubic's coefficients between them. */
+  const piece = (place: number) => {
     let low = 0
     let high = last
     while (high - low > 1) {
@@ -57,9 +58,22 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
     const t = (place - x[low]!) / h
     const [y0, y1, d0, d1] = [y[low]!, y[high]!, slopes[low]! * h, slopes[high]! * h]
     const rise = y1 - y0
-    const c2 = 3 * rise - 2 * d0 - d1
-    const c3 = d0 + d1 - 2 * rise
+    return { low, h, t, y0, d0, c2: 3 * rise - 2 * d0 - d1, c3: d0 + d1 - 2 * rise }
+  }
+  const at = (place: number): ValueAndSlope => {
+    if (place <= x[0]!) return { value: y[0]!, slope: slopes[0]! }
+    if (place >= x[last]!) return { value: y[last]!, slope: slopes[last]! }
+    const { h, t, y0, d0, c2, c3 } = piece(place)
     return { value: y0 + t * (d0 + t * (c2 + t * c3)), slope: (d0 + t * (2 * c2 + 3 * t * c3)) / h }
   }
-  return { slopes, at }
+  const integral = (place: number): number => {
+    const { low, h, t, y0, d0, c2, c3 } = piece(place)
+    let sum = h * t * (y0 + t * (d0 / 2 + t * (c2 / 3 + (t * c3) / 4)))
+    for (let i = 0; i < low; i += 1) {
+      const width = x[i + 1]! - x[i]!
+      sum += (width * (y[i]! + y[i + 1]!)) / 2 + (width ** 2 * (slopes[i]! - slopes[i + 1]!)) / 12
+    }
+    return sum
+  }
+  return { slopes, at, integral }
 }

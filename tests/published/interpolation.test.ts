@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { pchip } from '../../core/numerics/pchip.ts'
-import { integrate } from '../../core/numerics/quadrature.ts'
 import { allClose, close } from '../close.ts'
+import { integrate } from '../quadrature.ts'
 
 /**
  * Slopes by the weighted harmonic mean of F. N. Fritsch and J. Butland (SIAM J. Sci. Stat. Comput. 5 (1984) 300), which the 1980 algorithm of

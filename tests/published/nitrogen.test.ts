@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { type GasChamber, type GasLaw, gasForce, gasPressure } from '../../core/forces/gas.ts'
 import { stopModel } from '../../core/forces/stop.ts'
-import { integrate } from '../../core/numerics/quadrature.ts'
 import { ATMOSPHERE, INCH, POUND_FORCE } from '../../core/units/constants.ts'
 import { close } from '../close.ts'
 import { LB_IN, plainStop } from '../core/plain-corner.ts'
+import { integrate } from '../quadrature.ts'
 
 /** ∫p dV of the gas itself as the shaft goes in, J. */
 const workOn = (chamber: GasChamber, law: GasLaw, travel: number): number =>
