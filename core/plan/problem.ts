@@ -21,7 +21,7 @@ export const pathText = (segments: readonly PropertyKey[]): string =>
 /** A value as a person would quote it, never longer than a line. */
 export function quoted(value: unknown): string {
   if (value === undefined) return 'nothing'
-  if (typeof value === 'number') return String(value)
+  if (typeof value === 'number' || typeof value === 'bigint') return String(value)
   if (Array.isArray(value)) return `a list of ${value.length}`
   if (typeof value === 'object' && value !== null) return 'a group of values'
   const text = JSON.stringify(value) ?? String(value)
