@@ -58,10 +58,11 @@ export class Placer {
     return null
   }
 
-  /** As near as can be to having its middle at `y`, moved up or down inside `within`. */
-  near(id: string, text: Block, x: number, y: number, anchor: Anchor, within: Box): Box | null {
-    const box = this.room.slide(held(blockBox(text, x, y - text.height / 2, anchor), anchor, within), within)
-    return box === null ? null : this.settle(id, text, box, anchor)
+  /** As near as can be to having its middle at `y`, moved up or down inside `within`, with `margin` free above and below. */
+  near(id: string, text: Block, x: number, y: number, anchor: Anchor, within: Box, margin = 0): Box | null {
+    const box = held(blockBox(text, x, y - text.height / 2, anchor), anchor, within)
+    const place = this.room.slide({ ...box, y: box.y - margin, height: box.height + 2 * margin }, within)
+    return place === null ? null : this.settle(id, text, { ...box, y: place.y + margin }, anchor)
   }
 
   /** The first of several wordings that finds room. */

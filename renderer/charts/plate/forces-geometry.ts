@@ -133,7 +133,7 @@ export function forcesGeometry(
     left,
     right,
     ticks: scale
-      .ticks(Math.max(2, Math.floor((right - left) / (frame.small ? 44 : 40))))
+      .ticks(Math.min(7, Math.max(2, Math.floor((right - left) / (frame.small ? 44 : 40)))))
       .map(value => fromUnit(value, 'force', system)),
     step: forceStep(model),
     paths: {

@@ -94,6 +94,9 @@ export function zoneLabels(scene: Scene, placer: Placer): void {
   for (const zone of blocks) placeZone(scene, placer, zone)
 }
 
+/** Kept free above and below a zone's words where there is room, px. */
+const AIR = 7
+
 function placeZone({ frame, view, budget, axis }: Scene, placer: Placer, zone: ZoneBlock): void {
   const { type } = frame
   const room: Box = {
@@ -121,7 +124,9 @@ function placeZone({ frame, view, budget, axis }: Scene, placer: Placer, zone: Z
   const inside = { ...room, y: Math.max(room.y, zone.top + 2), height: zone.bottom - zone.top - 4 }
   const within = placer.first(wordings, lines => {
     const text = placer.block(...lines)
-    return text.width > room.width ? null : placer.near(zone.id, text, room.x, middle, 'start', inside)
+    if (text.width > room.width) return null
+    const near = (margin: number) => placer.near(zone.id, text, room.x, middle, 'start', inside, margin)
+    return near(AIR) ?? near(0)
   })
   if (within !== null) return
   // Too short a zone for its own words: they stand beside it, with a leader.
