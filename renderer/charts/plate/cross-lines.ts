@@ -19,7 +19,7 @@ export interface CrossLine {
 /** Short dashes: the other setup, and nothing else on the plate. */
 export const OTHER_DASH = '4 3'
 /** Drafting's chain line: ride height. */
-export const CHAIN = '14 3 2 3'
+const CHAIN = '14 3 2 3'
 
 /** The plate's lines, lowest in rank first. */
 export function crossLines({ frame, axis, travel, otherTravel, budget, view }: Scene): CrossLine[] {

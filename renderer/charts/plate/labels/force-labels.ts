@@ -3,10 +3,10 @@ import type { Box } from '../../placement/box.ts'
 import type { Placer, Spot } from '../../placement/placer.ts'
 import { type Ink, span } from '../../text/span.ts'
 import { forceNumber, forceUnit, shortForce } from '../force-text.ts'
-import type { ForceRow } from '../forces-geometry.ts'
 import type { Scene } from '../scene.ts'
 
-const area = ({ frame, axis }: Scene): Box => ({
+/** Where words of the forces column may stand. */
+export const forceArea = ({ frame, axis }: Scene): Box => ({
   x: frame.forces.x + 2,
   y: axis.top,
   width: frame.forces.width - 5,
@@ -40,81 +40,9 @@ export function forceReading(scene: Scene, placer: Placer, wheel: number): void 
   ]
   placer.first(wordings, words =>
     placer.first(sides, spots =>
-      placer.at('force-reading', placer.block([span(words, { size, weight: 600 })]), spots, area(scene)),
+      placer.at('force-reading', placer.block([span(words, { size, weight: 600 })]), spots, forceArea(scene)),
     ),
   )
-}
-
-/** Where a band between two edges is widest enough for a word, nearest to a wished height. */
-function roomiest(
-  { forces, axis }: Scene,
-  from: (row: ForceRow) => number,
-  to: (row: ForceRow) => number,
-  width: number,
-  wished: number,
-): Spot[] {
-  return forces.rows
-    .map(row => ({ left: forces.x(from(row)), right: forces.x(to(row)), y: axis.y(row.wheel) }))
-    .filter(({ left, right }) => right - left >= width + 8)
-    .sort((a, b) => Math.abs(a.y - wished) - Math.abs(b.y - wished))
-    .map(({ left, right, y }) => ({ x: (left + right) / 2, y: y + 4, anchor: 'middle' as const }))
-}
-
-interface Band {
-  readonly id: string
-  readonly word: string
-  readonly ink: Ink
-  readonly from: (row: ForceRow) => number
-  readonly to: (row: ForceRow) => number
-  /** Wheel position where the name would stand best. */
-  readonly wished: number
-}
-
-/** Names of the areas: inside where they are wide enough, else beside the curves with a leader. */
-export function forceNames(scene: Scene, placer: Placer): void {
-  const { frame, axis, travel, measure } = scene
-  const bands: Band[] = [
-    { id: 'springs', word: 'springs', ink: 'coil', from: () => 0, to: row => row.springs, wished: travel.bump * 0.78 },
-    { id: 'stop', word: 'stop', ink: 'stop', from: row => row.gas, to: row => row.slow, wished: travel.bump * 0.87 },
-    {
-      id: 'gas',
-      word: 'gas',
-      ink: 'ink2',
-      from: row => row.springs,
-      to: row => row.gas,
-      wished: travel.coiloverEnd * 0.55,
-    },
-  ]
-  const size = frame.type.label
-  for (const { id, word, ink, from, to, wished } of bands) {
-    const text = placer.block([span(word, { size, weight: id === 'gas' ? 400 : 600, ink })])
-    const spots = roomiest(scene, from, to, measure(word, size, 600), axis.y(wished))
-    if (placer.at(`force-${id}`, text, spots, area(scene)) === null && !(frame.small && id === 'gas'))
-      nameBeside(scene, placer, { id, word, ink, from, to, wished }, size)
-  }
-}
-
-/** Thinner than this an area cannot be pointed at, px. */
-const SLIVER = 0.8
-
-function nameBeside(scene: Scene, placer: Placer, { id, word, ink, from, to, wished }: Band, size: number): void {
-  const { forces, axis } = scene
-  const text = placer.block([span(word, { size, ink })])
-  const y = (row: ForceRow): number => axis.y(row.wheel)
-  const rows = forces.rows
-    .filter(row => forces.x(to(row)) - forces.x(from(row)) >= SLIVER)
-    .sort((a, b) => Math.abs(y(a) - axis.y(wished)) - Math.abs(y(b) - axis.y(wished)))
-  for (const row of rows) {
-    const x = forces.x(Math.max(row.fast, row.slow)) + 14
-    const tip = (forces.x(from(row)) + forces.x(to(row))) / 2
-    const lead = { x: tip, y: y(row) - 1, width: x - tip, height: 2 }
-    if (!placer.room.isFree(lead)) continue
-    const spot: Spot = { x, y: y(row) + 3.5, anchor: 'start' }
-    if (placer.at(`force-${id}`, text, [spot], area(scene)) === null) continue
-    placer.room.takeExactly(lead)
-    placer.leaders.push({ id: `force-${id}`, from: [tip, y(row)], to: [x - 2, y(row)] })
-    return
-  }
 }
 
 /** The step at the touch, and the sprung weight. */
@@ -122,7 +50,7 @@ export function forceNotes(scene: Scene, placer: Placer): void {
   const { forces, frame, axis, view } = scene
   const { system, budget } = view
   const { type, small } = frame
-  const within = area(scene)
+  const within = forceArea(scene)
   const edge = frame.forces.right - 5
   const beside = (x: number, y: number, size: number): Spot[] => [
     { x, y: y + size + 4, anchor: 'start' },
@@ -173,7 +101,7 @@ export function forceAxisLabels(scene: Scene, placer: Placer): void {
   const { forces, frame, axis, view, travel } = scene
   const { system } = view
   const { type } = frame
-  const within = { ...area(scene), x: frame.forces.x + 1, width: frame.forces.width - 2 }
+  const within = { ...forceArea(scene), x: frame.forces.x + 1, width: frame.forces.width - 2 }
   const y = scene.foot + 17
   const last = forces.ticks.at(-1) ?? 0
   const order = [0, last, ...forces.ticks.filter(force => force !== 0 && force !== last)]

@@ -27,7 +27,7 @@ const load = (id: string, label: string, short: string, from: number, to: number
   assumed,
 })
 
-export const sampleDemands: DemandsView = {
+const sampleDemands: DemandsView = {
   spans: [
     load('crew', 'Payload', 'Load', -0.132, 1.75),
     load('corner', 'Corner', 'Turn', -0.132, 1.62),
