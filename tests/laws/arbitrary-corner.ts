@@ -55,19 +55,22 @@ const arbitrarySprings: fc.Arbitrary<Springs> = fc
   })
 
 const hydraulic: fc.Arbitrary<Stop> = fc
-  .record({
-    stroke: between(0.02, 0.12),
-    gap: between(-0.9, 2),
-    shaftDiameter: between(0.02, 0.06),
-    charge: between(0, 3e6),
-    room: between(1.05, 5),
-    compression: fc.option(arbitraryCurve, { nil: undefined }),
-    rebound: fc.option(arbitraryCurve, { nil: undefined }),
-  })
+  .record(
+    {
+      stroke: between(0.02, 0.12),
+      gap: between(-0.9, 2),
+      shaftDiameter: between(0.02, 0.06),
+      charge: between(0, 3e6),
+      room: between(1.05, 5),
+      compression: arbitraryCurve,
+      rebound: arbitraryCurve,
+    },
+    { requiredKeys: ['stroke', 'gap', 'shaftDiameter', 'charge', 'room'] },
+  )
   .map(({ gap, room, ...rest }) => ({
     kind: 'hydraulic' as const,
     ...rest,
-    gap: gap * rest.stroke,
+    gap: gap * rest.stroke + 0,
     gasVolume: circleArea(rest.shaftDiameter) * rest.stroke * room,
   }))
 
@@ -86,7 +89,7 @@ const elastomer: fc.Arbitrary<Stop> = fc
       force += next.force
       return { deflection, force }
     })
-    return { kind: 'elastomer' as const, gap: gap * deflection, curve: [{ deflection: 0, force: 0 }, ...rows] }
+    return { kind: 'elastomer' as const, gap: gap * deflection + 0, curve: [{ deflection: 0, force: 0 }, ...rows] }
   })
 
 export const arbitraryStop: fc.Arbitrary<Stop> = fc.oneof(hydraulic, elastomer)

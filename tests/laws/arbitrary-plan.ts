@@ -4,12 +4,7 @@ import { arbitraryCorner } from './arbitrary-corner.ts'
 import { between } from './arbitrary-linkage.ts'
 
 const name = fc.string({ unit: 'grapheme', maxLength: 20 })
-const assumed = fc.option(
-  fc.uniqueArray(fc.constantFrom('corner.unsprungMass', 'track', 'cgHeight'), { maxLength: 2 }),
-  {
-    nil: undefined,
-  },
-)
+const assumed = fc.uniqueArray(fc.constantFrom('corner.unsprungMass', 'track', 'cgHeight'), { maxLength: 2 })
 
 const load: fc.Arbitrary<Omit<Load, 'id'>> = fc.oneof(
   fc.record({
@@ -57,14 +52,17 @@ const targets: fc.Arbitrary<Targets> = fc.record(
 
 const axle = (id: Axle['id'], corner: fc.Arbitrary<Corner>): fc.Arbitrary<Axle> =>
   fc
-    .record({
-      solid: fc.boolean(),
-      track: between(1.2, 2.2),
-      antiRollRate: between(0, 4e4),
-      spacing: between(0.5, 1.2),
-      corner,
-      assumed,
-    })
+    .record(
+      {
+        solid: fc.boolean(),
+        track: between(1.2, 2.2),
+        antiRollRate: between(0, 4e4),
+        spacing: between(0.5, 1.2),
+        corner,
+        assumed,
+      },
+      { requiredKeys: ['solid', 'track', 'antiRollRate', 'spacing', 'corner'] },
+    )
     .map(({ solid, spacing, ...rest }) => ({
       id,
       suspension: solid ? ('solid' as const) : ('independent' as const),
@@ -91,13 +89,16 @@ export function arbitraryPlan(...kinds: readonly Linkage['kind'][]): fc.Arbitrar
         title: name,
         notes: fc.string({ maxLength: 60 }),
         units: fc.constantFrom('inch' as const, 'metric' as const),
-        vehicle: fc.record({
-          name,
-          wheelbase: between(2, 4),
-          cgHeight: between(0.4, 1.2),
-          rollAxisHeight: between(-0.1, 0.4),
-          assumed,
-        }),
+        vehicle: fc.record(
+          {
+            name,
+            wheelbase: between(2, 4),
+            cgHeight: between(0.4, 1.2),
+            rollAxisHeight: between(-0.1, 0.4),
+            assumed,
+          },
+          { requiredKeys: ['name', 'wheelbase', 'cgHeight', 'rollAxisHeight'] },
+        ),
         setups: fc.array(fc.record({ name, axles: axles(arbitraryCorner(...kinds)) }), { minLength: 1, maxLength: 2 }),
         loads: fc.array(load, { maxLength: 4 }),
         terrains: fc.array(terrain, { maxLength: 4 }),
