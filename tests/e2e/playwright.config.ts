@@ -10,13 +10,14 @@ export default defineConfig({
   forbidOnly: process.env.CI !== undefined,
   fullyParallel: true,
   workers: 2,
-  timeout: 30_000,
+  // A busy machine is slow, not wrong.
+  timeout: 90_000,
+  expect: { timeout: 20_000 },
   reporter: [['list'], ['../runner/window-reporter.ts']],
   use: {
     browserName: 'chromium',
     launchOptions: { ...browser },
     viewport: { width: 1440, height: 900 },
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
   },
 })

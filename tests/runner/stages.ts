@@ -7,6 +7,8 @@ import { type Outcome, settle } from './outcome.ts'
 const root = path.join(import.meta.dirname, '../..')
 /** Escape codes are for terminals; a log stays readable without. */
 const plain = process.stdout.isTTY ? {} : { NO_COLOR: '1', FORCE_COLOR: '0' }
+/** A stage that takes longer hangs, ms. */
+const patience = 20 * 60_000
 const cache = path.join(root, '.cache')
 
 export interface Stage {
@@ -80,6 +82,7 @@ function execute({ command, report }: Stage): Promise<{ exitCode: number; output
       cwd: root,
       stdio: ['ignore', report ? 'inherit' : 'pipe', report ? 'inherit' : 'pipe'],
       shell: process.platform === 'win32',
+      timeout: patience,
       env: { ...process.env, ...plain, ...(report && { [report.variable]: report.file }) },
     })
     let output = ''
@@ -88,6 +91,9 @@ function execute({ command, report }: Stage): Promise<{ exitCode: number; output
         output += chunk.toString()
       })
     child.on('error', reject)
-    child.on('close', code => resolve({ exitCode: code ?? 1, output }))
+    child.on('close', (code, signal) => {
+      if (signal !== null) output += `Stopped by ${signal}; a stage may take ${patience / 60_000} minutes.\n`
+      resolve({ exitCode: code ?? 1, output })
+    })
   })
 }
