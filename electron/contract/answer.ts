@@ -39,5 +39,5 @@ export async function answer(
   }
 }
 
-export const isMessage = (name: unknown): name is MessageName =>
+const isMessage = (name: unknown): name is MessageName =>
   typeof name === 'string' && Object.hasOwn(messages, name)

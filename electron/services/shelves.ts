@@ -49,5 +49,5 @@ export function shelvesIn(folder: string): Shelves {
   }
 }
 
-export const cannotKeep =
+const cannotKeep =
   'Stopgap cannot write in its own folder, so changes that are not saved, recent plans and settings are not remembered'

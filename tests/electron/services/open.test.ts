@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { mkdir, readdir, readFile, rename, rm, symlink, truncate, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
@@ -97,6 +98,9 @@ describe('a file that changed elsewhere', () => {
     expect(aside).toMatchObject({ name: 'Rear (unsaved copy)', unsaved: true })
     const opened = await services.handlers.openFile({ token: aside.token })
     expect(opened).toMatchObject({ kind: 'document', document: { token: null, text: edited, recovered: true } })
+    const next = await start(desk.run({ file }))
+    expect(next.report).toBe(undefined)
+    expect(next.recents).toHaveLength(2)
   })
 
   it('is simply opened when there was nothing unsaved', async () => {
@@ -244,7 +248,8 @@ describe('keeping', () => {
     const { document } = await start(services)
     void services.handlers.keep(keepOf(document, edited))
     await services.settled()
-    expect((await start(desk.run())).document.text).toBe(edited)
+    const [copy] = readdirSync(join(desk.data, 'kept'))
+    expect(JSON.parse(readFileSync(join(desk.data, 'kept', copy!), 'utf8')).text).toBe(edited)
   })
 })
 
