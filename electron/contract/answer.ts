@@ -39,5 +39,4 @@ export async function answer(
   }
 }
 
-const isMessage = (name: unknown): name is MessageName =>
-  typeof name === 'string' && Object.hasOwn(messages, name)
+const isMessage = (name: unknown): name is MessageName => typeof name === 'string' && Object.hasOwn(messages, name)
