@@ -51,8 +51,7 @@ export function forcesSentence(scene: Scene, wheel: number): string {
 
 function demandSentence({ label, from, to, assumed }: DemandSpan, { view }: Scene): string {
   if (to === null) return `${label}: nothing holds it`
-  const used = onTape(to, view.system) - onTape(from, view.system)
-  return `${label} ${spokenLength(used, view.system)}${assumed ? ', assumed' : ''}`
+  return `${label} ${spokenLength(to - from, view.system)}${assumed ? ', assumed' : ''}`
 }
 
 export function demandsSentence(scene: Scene): string {

@@ -14,7 +14,9 @@ export function DemandBars({ scene, demands }: DemandBarsProps) {
   const balance = view.demands?.balance ?? null
   const last = demands.bars.find(bar => bar.together) ?? (demands.bars.length === 1 ? demands.bars[0] : undefined)
   const held = (y: number): number => Math.min(Math.max(y, axis.top + 1), axis.bottom - 1)
-  const line = axis.y(balance?.beforeStop == null ? travel.bump : travel.coiloverEnd)
+  const line = held(
+    axis.y(balance?.beforeStop == null ? travel.bump : Math.max(travel.engagement ?? travel.bump, travel.droop)),
+  )
   const end = last?.span.to == null ? null : held(axis.y(last.span.to))
   return (
     <>

@@ -29,7 +29,7 @@ export function demandValues(scene: Scene, placer: Placer): void {
       placer.near(`demand-${bar.span.id}`, text, bar.centre, bar.top - 12, 'middle', within)
       return
     }
-    const value = onTape(to, system) - onTape(from, system)
+    const value = onTape(to - from, system)
     const up = to >= from
     const top: Spot = { x: bar.centre, y: bar.top - 5, anchor: 'middle' }
     const bottom: Spot = { x: bar.centre, y: bar.bottom + size + 3, anchor: 'middle' }
@@ -78,12 +78,8 @@ export function balanceLabels(scene: Scene, placer: Placer): void {
   if (demands === null || within === null || balance === null) return
   const { system, other } = view
   const { type, inset } = frame
-  const together = view.demands?.together ?? (view.demands?.spans.length === 1 ? view.demands.spans[0] : undefined)
-  const line = balance.beforeStop === null ? travel.bump : travel.coiloverEnd
-  const left =
-    together?.to == null
-      ? (balance.beforeStop ?? balance.beforeBump)
-      : onTape(line, system) - onTape(together.to, system)
+  const line = balance.beforeStop === null ? travel.bump : Math.max(travel.engagement ?? travel.bump, travel.droop)
+  const left = onTape(balance.beforeStop ?? balance.beforeBump, system)
   const room: Box = {
     x: within.x + inset - 1,
     y: within.y + 2,
@@ -116,7 +112,7 @@ export function balanceLabels(scene: Scene, placer: Placer): void {
   const amount = lengthSpans(onTape(otherLeft, system), system, style, { unit: true })
   const width = amount.reduce((sum, s) => sum + s.space + scene.measure(s.text, s.size, s.weight), 0)
   const name = shortened(other.name, style, room.width - width - 6, scene.measure)
-  const at = axis.y(scene.otherTravel.coiloverEnd)
+  const at = axis.y(Math.max(scene.otherTravel.engagement, scene.otherTravel.droop))
   const text = name === null ? amount : [span(name, style), ...amount.map((s, i) => (i === 0 ? { ...s, space: 5 } : s))]
   placer.at('other-balance', placer.block(text), aroundLine(at, type.label, room.x), room)
 }

@@ -51,6 +51,10 @@ export function lineNames(scene: Scene): LineNames {
     })
   }
   const { engagement } = travel
+  const alike =
+    engagement !== null &&
+    otherTravel?.engagement != null &&
+    onTape(engagement, view.system) === onTape(otherTravel.engagement, view.system)
   if (engagement !== null) {
     const under = engagement < travel.droop
     const value = position(engagement)
@@ -60,6 +64,7 @@ export function lineNames(scene: Scene): LineNames {
       stand: under ? 'above' : 'on',
       wordings: [
         ...(under ? [[bold('Engagement', 'stop'), value, quiet('below full droop')]] : []),
+        ...(alike && view.other !== null ? [[bold('Engagement', 'stop'), value, quiet('in both setups')]] : []),
         [bold('Engagement', 'stop'), value],
         [bold('Engages', 'stop'), value],
         [bold('Engagement', 'stop')],
@@ -74,7 +79,7 @@ export function lineNames(scene: Scene): LineNames {
   limit('name-bump', 'Full bump', travel.bump, bumpLimitedBy, crowds(axis.y(travel.bump), 1) ? 'above' : 'below')
   limit('name-droop', 'Full droop', travel.droop, droopLimitedBy, crowds(axis.y(travel.droop), -1) ? 'below' : 'above')
   tags.push({ id: 'name-ride', y: axis.y(0), stand: 'on', wordings: [[bold('Ride height')], [bold('Ride')]] })
-  if (view.other !== null && otherTravel?.engagement != null) {
+  if (view.other !== null && otherTravel?.engagement != null && !alike) {
     const name = quiet(view.other.name)
     const value = position(otherTravel.engagement)
     tags.push({
