@@ -1,6 +1,7 @@
 import { useCallback } from 'react'
 import { Plate } from '../charts/plate/Plate.tsx'
 import { Findings } from '../panels/findings/Findings.tsx'
+import { demandsShown } from '../state/ledger.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup, shownWheel } from '../state/selectors.ts'
 import type { State } from '../state/state.ts'
 import { focusFinding, moveWheel } from '../state/view.ts'
@@ -26,6 +27,7 @@ export function TravelPage() {
   }))
   const compared = useSelect(other, sameOther)
   const wheel = useSelect(shownWheel)
+  const demands = useSelect(demandsShown)
   const onWheel = useCallback((to: number) => moveWheel(store, to), [store])
   const onFocusFinding = useCallback((id: string | null) => focusFinding(store, id), [store])
   return (
@@ -38,7 +40,7 @@ export function TravelPage() {
           onWheel={onWheel}
           findings={shown.budget.findings}
           onFocusFinding={onFocusFinding}
-          demands={null}
+          demands={demands}
         />
       </main>
       <Findings />

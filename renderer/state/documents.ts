@@ -26,6 +26,7 @@ export function viewOf(plan: Plan): View {
     finding: null,
     folds: {},
     refused: {},
+    loadsOff: [],
     dialog: null,
   }
 }

@@ -28,6 +28,8 @@ export interface View {
   readonly folds: Readonly<Record<string, boolean>>
   /** By place in the plan: `setups.0.axles.1.corner.stop.gap`. */
   readonly refused: Readonly<Record<string, Refusal>>
+  /** Loads not counted for now, by id. */
+  readonly loadsOff: readonly string[]
   readonly dialog: Dialog | null
 }
 

@@ -39,6 +39,13 @@ export const focusFinding = (store: Store, finding: string | null) => look(store
 export const fold = (store: Store, folds: Readonly<Record<string, boolean>>) =>
   look(store, { folds: { ...store.read().view.folds, ...folds } })
 
+/** Counts a load among the demands, or leaves it out. */
+export function countLoad(store: Store, id: string, counted: boolean): void {
+  const { loadsOff } = store.read().view
+  if (loadsOff.includes(id) === !counted) return
+  look(store, { loadsOff: counted ? loadsOff.filter(each => each !== id) : [...loadsOff, id] })
+}
+
 export const openDialog = (store: Store, dialog: Dialog | null) => look(store, { dialog })
 
 export const refuse = (store: Store, place: string, refusal: Refusal) =>

@@ -2,6 +2,7 @@ import type { Load, Terrain } from '../../../core/plan/schema.ts'
 import { Row } from '../../fields/Row.tsx'
 import { TextField } from '../../fields/TextField.tsx'
 import { addLoad, addTerrain, putRoadClass, removeDemand, targetFields } from '../../state/demands.ts'
+import { countLoad } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 
 const NO_TARGET = { value: undefined, word: 'none' } as const
@@ -60,6 +61,23 @@ function Demand({ list, at, name, kind }: { list: 'loads' | 'terrains'; at: numb
   )
 }
 
+/** Whether a load is among the demands drawn and added up. */
+function Counted({ id, name }: { id: string; name: string }) {
+  const store = useStore()
+  const counted = useSelect(state => !state.view.loadsOff.includes(id))
+  return (
+    <label className="counted">
+      <input
+        type="checkbox"
+        checked={counted}
+        aria-label={`Count ${name} among the demands`}
+        onChange={event => countLoad(store, id, event.currentTarget.checked)}
+      />
+      counted
+    </label>
+  )
+}
+
 /** Buttons that add one more of a kind. */
 function AddKind<K extends string>({ names, onAdd }: { names: Readonly<Record<K, string>>; onAdd: (kind: K) => void }) {
   return (
@@ -82,6 +100,7 @@ export function LoadGroup() {
       {loads.map((load, at) => (
         <div key={load.id} className="part">
           <Demand list="loads" at={at} name={load.name} kind={loadNames[load.kind]} />
+          <Counted id={load.id} name={load.name} />
           {loadFields[load.kind].map(field => (
             <Row key={field} field={`loads.${at}.${field}`} empty={load.kind === 'payload' ? NO_LOAD : null} />
           ))}
