@@ -152,3 +152,7 @@ export function setupLoads(
     }),
   }
 }
+
+/** The same for every setup of a plan that parsePlan accepts. */
+export const planLoads = (plan: Plan, chosen?: readonly string[]): SetupLoads[] =>
+  plan.setups.map(setup => setupLoads(plan, setup, chosen))

@@ -5,11 +5,11 @@ import type { Solved } from '../../core/loads/solve.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { System } from '../../core/units/quantity.ts'
+import { AXLE_NAMES, planTitle, setupName } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
 import { table } from './table.ts'
 import { length, onTape } from './tape.ts'
 
-const AXLES = { front: 'Front axle', rear: 'Rear axle' } as const
 const SEVERITIES: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
 const OUTCOMES: Readonly<Record<Exclude<Solved['outcome'], 'settles'>, string>> = {
   'rolls over': 'rolls over',
@@ -65,14 +65,14 @@ function axleText(axle: AxleLedger, { loads, together }: SetupLoads, system: Sys
     chosen.length === 0 || chosen.length === rows.length
       ? ''
       : paragraph(
-          `Together: ${rows
+          `Taken together: ${rows
             .filter(({ id }) => chosen.includes(id))
             .map(({ label }) => label)
             .join(', ')}.`,
           '  ',
         )
   return [
-    `${AXLES[axle.id]}, outer wheel\n`,
+    `${AXLE_NAMES[axle.id]}, outer wheel\n`,
     whereItStands(axle, system),
     '\n',
     table([['Load', 'takes', 'up to', 'roll'], ...lines, ...all]),
@@ -90,7 +90,7 @@ const findingText = ({ severity, message, remedy }: LoadFinding): string =>
  */
 export function loadsText(plan: Plan, chosen?: readonly string[]): string {
   const head =
-    paragraph(plan.title) +
+    paragraph(planTitle(plan)) +
     paragraph(
       plan.loads.length === 0
         ? 'This plan has no loads.'
@@ -100,7 +100,7 @@ export function loadsText(plan: Plan, chosen?: readonly string[]): string {
   const setups = planLoads(plan, chosen).map((setup, i) => {
     const findings = loadFindings(plan, setup)
     return [
-      underlined(plan.setups[i]!.name, '═'),
+      underlined(setupName(plan.setups[i]!), '═'),
       setup.ledger.map(axle => axleText(axle, setup, plan.units)).join('\n'),
       findings.length === 0 ? '' : `\n  Findings\n${findings.map(findingText).join('')}`,
     ].join('')

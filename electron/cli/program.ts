@@ -5,6 +5,7 @@ import { budgetJson } from './budget-json.ts'
 import { budgetText } from './budget-text.ts'
 import { checkText } from './check-text.ts'
 import type { Io } from './io.ts'
+import { addLoadsCommand, type Printed } from './loads-command.ts'
 import { openPlan } from './open-plan.ts'
 import { paragraph } from './paragraph.ts'
 
@@ -34,11 +35,13 @@ function sentences(text: string): string {
 export async function program(io: Io, args: readonly string[]): Promise<number> {
   let code = 0
   /** What a command prints about a plan; a plan that cannot be used is explained, and nothing printed. */
-  const print = async (file: string, text: (plan: Plan) => string): Promise<void> => {
+  const print = async (file: string, text: (plan: Plan) => string | Printed): Promise<void> => {
     const opened = await openPlan(file, io.folder)
-    if (opened.ok) io.out(text(opened.plan))
+    const made = opened.ok ? text(opened.plan) : { problem: opened.complaint }
+    if (typeof made === 'string') io.out(made)
+    else if ('text' in made) io.out(made.text)
     else {
-      io.err(opened.complaint)
+      io.err(made.problem)
       code = 2
     }
   }
@@ -70,6 +73,7 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
     .action((file: string, { json: asJson }: { json?: true }) =>
       print(file, plan => (asJson ? json(budgetJson(plan)) : budgetText(plan))),
     )
+  addLoadsCommand(stopgap, print)
   stopgap
     .command('schema')
     .description('Print the JSON Schema of the plan file, for editors and programs.')

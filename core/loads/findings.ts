@@ -1,0 +1,140 @@
+import type { Finding } from '../budget/results.ts'
+import type { AxleId, Plan } from '../plan/schema.ts'
+import { INCH } from '../units/constants.ts'
+import type { AxleLedger, SetupLoads } from './ledger.ts'
+import { listed, type Say, sayIn } from './saying.ts'
+import type { AxleUnderLoad } from './solve.ts'
+
+/** A finding about loads: of one axle, or of the car as a whole. */
+export interface LoadFinding extends Finding {
+  readonly axle: AxleId | null
+  /** The load it is about; null for all chosen ones together. */
+  readonly load: string | null
+}
+
+/** With less than this left before the stop it is as good as on it, m: common practice. */
+const LITTLE_LEFT = INCH
+
+const THE_CAR = { axle: null, field: 'antiRollRate', at: 0, where: 'drawing' } as const
+
+function rollsOver(label: string, load: string | null): LoadFinding {
+  return {
+    ...THE_CAR,
+    id: 'rolls-over',
+    severity: 'danger',
+    load,
+    message: `${label}: it finds no balance below 20° of roll. It rolls over.`,
+    remedy: 'Less lateral acceleration, a lower center of gravity, more anti-roll rate or a wider track.',
+    values: {},
+  }
+}
+
+function needsTwoAxles(label: string, load: string): LoadFinding {
+  return {
+    ...THE_CAR,
+    id: 'braking-needs-two-axles',
+    severity: 'note',
+    load,
+    message: `${label}: braking moves weight from one axle to the other, and this setup has only one.`,
+    remedy: 'Add the other axle.',
+    values: {},
+  }
+}
+
+/** Who does it, and how the verb goes with it: `The crew leaves`, `Crew and corner together leave`. */
+interface Doers {
+  readonly names: string
+  readonly does: (verb: string) => string
+}
+
+const doers = (labels: readonly string[]): Doers =>
+  labels.length === 1
+    ? { names: labels[0]!, does: verb => `${verb}s` }
+    : { names: `${listed(labels)} together`, does: verb => verb }
+
+/** What the chosen loads together leave of one axle. */
+function together(axle: AxleLedger, under: AxleUnderLoad, { names, does }: Doers, say: Say): LoadFinding[] {
+  const { balance, zone, bump } = axle
+  const { beforeStop, beforeBump } = balance
+  const base = { axle: axle.id, load: null, field: 'corner.stop.gap', where: 'budget' } as const
+  const of = axle.id
+  const { end } = under.state.outer
+  if (beforeBump !== null && beforeBump <= 0)
+    return [
+      {
+        ...base,
+        id: 'loads-reach-full-bump',
+        severity: 'danger',
+        message: `${names} ${does('take')} the outer ${of} wheel to full bump${end > 0 ? `, with ${say(end, 'force')} on whatever ends it` : ''}.`,
+        remedy: 'More preload, rate or charge, or less of them at once.',
+        values: { force: end },
+        at: bump,
+      },
+    ]
+  if (beforeStop === null || zone <= 0 || axle.engagement === null) return []
+  const at = axle.engagement
+  if (beforeStop <= 0)
+    return [
+      {
+        ...base,
+        id: 'loads-reach-stop',
+        severity: 'caution',
+        message: `${names} ${does('take')} all ${say(zone, 'length')} before the ${of} stop and ${beforeStop < 0 ? `${does('run')} ${say(-beforeStop, 'length')} into it` : `${does('rest')} on it`}.`,
+        remedy: 'A longer gap, or springs that give up less of it.',
+        values: { zone, beforeStop },
+        at,
+      },
+    ]
+  if (beforeStop < LITTLE_LEFT && axle.together.takes! > 0)
+    return [
+      {
+        ...base,
+        id: 'loads-leave-little',
+        severity: 'caution',
+        message: `${names} ${does('leave')} ${say(beforeStop, 'length')} before the ${of} stop.`,
+        remedy: 'A longer gap, or springs that give up less of it.',
+        values: { zone, beforeStop },
+        at,
+      },
+    ]
+  return []
+}
+
+function lifts(under: AxleUnderLoad, { names, does }: Doers): LoadFinding[] {
+  if (!under.state.lifted) return []
+  return [
+    {
+      id: 'wheel-lifts',
+      severity: 'note',
+      axle: under.id,
+      load: null,
+      message: `${names} ${does('lift')} the inner ${under.id} wheel off the ground.`,
+      remedy: 'Less roll rate on this axle or more on the other.',
+      values: {},
+      field: 'antiRollRate',
+      at: under.state.inner.wheel,
+      where: 'drawing',
+    },
+  ]
+}
+
+/** What is worth saying of the loads on one setup: those that have no place, then what the chosen ones together leave of each axle. */
+export function loadFindings(plan: Plan, { loads, together: solved, ledger }: SetupLoads): LoadFinding[] {
+  const say = sayIn(plan.units)
+  const label = (id: string): string => ledger[0]!.rows.find(row => row.id === id)!.label
+  const alone = loads.flatMap(({ id, solved: { outcome } }) =>
+    outcome === 'rolls over'
+      ? [rollsOver(label(id), id)]
+      : outcome === 'needs two axles'
+        ? [needsTwoAxles(label(id), id)]
+        : [],
+  )
+  const { chosen } = ledger[0]!.together
+  if (chosen.length === 0) return alone
+  const all = doers(chosen.map(label))
+  if (solved.outcome !== 'settles') return chosen.length === 1 ? alone : [...alone, rollsOver(all.names, null)]
+  return [
+    ...alone,
+    ...solved.axles.flatMap((under, i) => [...together(ledger[i]!, under, all, say), ...lifts(under, all)]),
+  ]
+}

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import { loadFindings } from '../../../core/loads/findings.ts'
+import { setupLoads } from '../../../core/loads/ledger.ts'
+import type { Axle, Load } from '../../../core/plan/schema.ts'
+import { bumpOf, carry, plainAxle, plainPlan, stopHard, turn } from './plain-car.ts'
+
+const stop = {
+  kind: 'elastomer' as const,
+  gap: 0.08,
+  curve: [
+    { deflection: 0, force: 0 },
+    { deflection: 0.05, force: 9000 },
+  ],
+}
+
+function found(loads: Load[], other: Partial<Axle> = {}) {
+  const plan = plainPlan([{ ...plainAxle({ rate: 30_000, weight: 3000, stop }), ...other }], {}, loads)
+  return loadFindings(plan, setupLoads(plan, plan.setups[0]!))
+}
+
+const said = (loads: Load[]) => found(loads).map(({ id, severity, message }) => [id, severity, message])
+
+describe('findings of the loads', () => {
+  it('say nothing while there is room', () => expect(said([bumpOf(0.03)])).toEqual([]))
+
+  it('say what little is left, and who took the rest', () => {
+    expect(said([{ ...bumpOf(0.06), name: 'Washboard' }])).toEqual([
+      ['loads-leave-little', 'caution', 'Washboard leaves 20.0 mm before the front stop.'],
+    ])
+    expect(said([bumpOf(0.05), { ...carry({ front: 60 }), name: 'Tools' }])).toEqual([
+      ['loads-leave-little', 'caution', 'Terrain and Tools together leave 20.2 mm before the front stop.'],
+    ])
+  })
+
+  it('say that the stop is reached, and that full bump is', () => {
+    expect(said([bumpOf(0.1)])).toEqual([
+      ['loads-reach-stop', 'caution', 'Terrain takes all 80.0 mm before the front stop and runs 20.0 mm into it.'],
+    ])
+    expect(said([carry({ front: 3000 })])).toEqual([
+      [
+        'loads-reach-full-bump',
+        'danger',
+        'Payload takes the outer front wheel to full bump, with 1,810 N on whatever ends it.',
+      ],
+    ])
+  })
+
+  it('say once that it rolls over, alone or together', () => {
+    expect(said([turn(60)])).toEqual([
+      ['rolls-over', 'danger', 'Corner: it finds no balance below 20° of roll. It rolls over.'],
+    ])
+    const both = found([turn(60), bumpOf(0.01)])
+    expect(both.map(({ id, load }) => [id, load])).toEqual([
+      ['rolls-over', 'turn'],
+      ['rolls-over', null],
+    ])
+  })
+
+  it('say that braking needs another axle', () => {
+    expect(found([stopHard(4)]).map(({ id, severity, load }) => [id, severity, load])).toEqual([
+      ['braking-needs-two-axles', 'note', 'brake'],
+    ])
+  })
+})
