@@ -1,10 +1,11 @@
 import { axleBudget } from '../../../../core/budget/budget.ts'
 import type { AxleBudget, Finding } from '../../../../core/budget/results.ts'
 import { cornerModel } from '../../../../core/corner/corner.ts'
-import type { Axle } from '../../../../core/plan/schema.ts'
+import { setupLoads } from '../../../../core/loads/ledger.ts'
+import type { Axle, Load, Plan } from '../../../../core/plan/schema.ts'
 import { INCH, PSI } from '../../../../core/units/constants.ts'
 import type { System } from '../../../../core/units/quantity.ts'
-import type { DemandsView } from '../../../../renderer/charts/plate/demands.ts'
+import { type DemandsView, demandsView } from '../../../../renderer/charts/plate/demands.ts'
 import { hydraulicStop, proposedAxle, sampleAxle, sampleCorner, withCorner } from '../sample-axles.ts'
 
 /** One state of the plate to look at. */
@@ -13,39 +14,44 @@ export interface PlateCase {
   readonly other: Axle | null
   readonly otherName: string
   readonly system: System
-  readonly demands: DemandsView | null
+  /** None leaves the demands column out. */
+  readonly loads: Load[]
   readonly findings: readonly Finding[]
   readonly wheel: number
 }
 
-const load = (id: string, label: string, short: string, from: number, to: number | null, assumed = false) => ({
-  id,
-  label,
-  short,
-  from: from * INCH,
-  to: to === null ? null : to * INCH,
-  assumed,
-})
+const crew: Load = { id: 'crew', name: 'Crew and fuel', kind: 'payload', masses: { front: 60, rear: 140 } }
+const corner: Load = { id: 'corner', name: '', kind: 'cornering', lateral: 4 }
+const braking: Load = { id: 'brake', name: '', kind: 'braking', deceleration: 5, assumed: true }
+const few: Load[] = [crew, corner, braking]
+const many: Load[] = [
+  ...few,
+  { id: 'whoops', name: 'Whoops at speed', kind: 'terrain', amplitude: 0.14 },
+  { id: 'hard', name: 'Hard corner on the road', kind: 'cornering', lateral: 40 },
+  { id: 'trailer', name: 'Trailer', kind: 'payload', masses: { rear: 60 }, assumed: true },
+]
 
-const sampleDemands: DemandsView = {
-  spans: [
-    load('crew', 'Payload', 'Load', -0.132, 1.75),
-    load('corner', 'Corner', 'Turn', -0.132, 1.62),
-    load('brake', 'Braking', 'Brake', -0.132, -2.38, true),
-  ],
-  together: load('together', 'Both', 'Both', -0.132, 3.06),
-  balance: { beforeStop: 0.44 * INCH, beforeBump: 6.35 * INCH },
-  otherBalance: { beforeStop: 1.875 * INCH, beforeBump: 6.35 * INCH },
-}
-
-const manyDemands: DemandsView = {
-  ...sampleDemands,
-  spans: [
-    ...sampleDemands.spans,
-    load('whoops', 'Whoops', 'Whoops', -0.132, 5.5),
-    load('hard', 'Hard corner on the road', 'Hard', -0.132, null),
-    load('trailer', 'Trailer on the hitch', 'Trailer', -0.132, 0.9, true),
-  ],
+/** What loads do to the rear axle of a car with the same corner in front, beside another setup of it. */
+function demandsOf(axle: Axle, other: Axle | null, loads: Load[]): DemandsView | null {
+  const setups = [axle, ...(other === null ? [] : [other])].map((rear, index) => ({
+    id: `setup-${index}`,
+    name: 'Sample',
+    axles: [{ ...sampleAxle, id: 'front' as const }, rear],
+  }))
+  const plan: Plan = {
+    format: 'stopgap-plan',
+    version: 1,
+    title: 'Sample',
+    notes: '',
+    units: 'inch',
+    vehicle: { name: 'Sample', wheelbase: 114 * INCH, cgHeight: 30 * INCH, rollAxisHeight: 12 * INCH },
+    setups,
+    loads,
+    terrains: [],
+  }
+  const ledgers = setups.map(setup => setupLoads(plan, setup).ledger.find(({ id }) => id === 'rear') ?? null)
+  const [own = null, beside = null] = ledgers
+  return own === null ? null : demandsView(own, beside)
 }
 
 function finding(
@@ -81,7 +87,7 @@ const base: PlateCase = {
   other: proposedAxle,
   otherName: 'Proposed',
   system: 'inch',
-  demands: sampleDemands,
+  loads: few,
   findings: [],
   wheel: 6.5 * INCH,
 }
@@ -115,26 +121,27 @@ export const cases: Readonly<Record<string, PlateCase>> = {
   gap: { ...base, wheel: -1.5 * INCH },
   droop: { ...base, wheel: -9.25 * INCH },
   bump: { ...base, wheel: 9.4168 * INCH },
-  alone: { ...base, other: null, demands: null, wheel: 2 * INCH },
-  many: { ...base, demands: manyDemands, otherName: 'A longer stop with a shorter spacer', wheel: 4 * INCH },
+  alone: { ...base, other: null, loads: [], wheel: 2 * INCH },
+  many: { ...base, loads: many, otherName: 'A longer stop with a shorter spacer', wheel: 4 * INCH },
   touching: { ...base, axle: touching, wheel: 1 * INCH },
-  'no-stop': { ...base, axle: noStop, demands: { ...sampleDemands, balance: { beforeStop: null, beforeBump: 0.18 } } },
-  'not-met': { ...base, axle: notMet, other: null, demands: null, wheel: 3 * INCH },
+  'no-stop': { ...base, axle: noStop, loads: few },
+  'not-met': { ...base, axle: notMet, other: null, loads: [], wheel: 3 * INCH },
   metal: { ...base, axle: metal, other: null, wheel: 0 },
   'no-droop': { ...base, axle: noDroop, wheel: 3 * INCH },
   tiny: { ...base, axle: tinyZone, other: null, wheel: 3.5 * INCH },
   late: { ...base, axle: lateZone, wheel: 0.3 * INCH },
-  huge: { ...base, axle: huge, other: null, demands: null, wheel: 0.4 },
+  huge: { ...base, axle: huge, other: null, loads: [], wheel: 0.4 },
   strong: { ...base, axle: strong, other: null, wheel: 8 * INCH },
 }
 
-export function compiled({ axle, other, otherName, system, findings }: PlateCase) {
+export function compiled({ axle, other, otherName, system, findings, loads }: PlateCase) {
   const model = cornerModel(axle.corner)
   const budget = axleBudget(axle, { units: system }, model)
   const otherModel = other === null ? null : cornerModel(other.corner)
   return {
     model,
     budget,
+    demands: demandsOf(axle, other, loads),
     findings: findings.length > 0 ? findings : budget.findings.length > 2 ? budget.findings : sampleFindings(budget),
     other:
       other === null || otherModel === null

@@ -17,7 +17,7 @@ function Gallery() {
   const shown = cases[options.get('case') ?? 'sample']
   if (shown === undefined)
     throw new Error(`No case named ${options.get('case')}; there are ${Object.keys(cases).join(', ')}.`)
-  const { model, budget, findings, other } = useMemo(() => compiled(shown), [shown])
+  const { model, budget, findings, other, demands } = useMemo(() => compiled(shown), [shown])
   const [wheel, setWheel] = useState(Number(options.get('wheel') ?? shown.wheel / 0.0254) * 0.0254)
   const [focused, setFocused] = useState<string | null>(null)
   return (
@@ -33,7 +33,7 @@ function Gallery() {
       findings={findings}
       focusedFinding={focused}
       onFocusFinding={setFocused}
-      demands={shown.demands}
+      demands={demands}
     />
   )
 }
