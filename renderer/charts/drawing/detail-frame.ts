@@ -45,12 +45,13 @@ function widthBesideTire(figure: Figure, { place, column }: Layout, left: number
  */
 export function detailFrame(figure: Figure, layout: Layout): DetailFrame | null {
   const { stop } = figure
-  const { x, height, head, width: whole, zero, small } = layout.column
+  const { x, height, head, width: whole, small } = layout.column
   if (stop === null || small) return null
+  const ride = layout.place.at([0, 0])[1]
   const left = x + 16
   const bottom = height - 12
   const most = { width: clamp(0.42 * whole, MOST.width, 320), height: clamp(0.25 * (height - head), MOST.height, 250) }
-  const highest = Math.max(zero + extentWithoutTire(figure).down * layout.place.scale + 10, bottom - most.height)
+  const highest = Math.max(ride + extentWithoutTire(figure).down * layout.place.scale + 10, bottom - most.height)
   const lowest = bottom - LEAST.height
   if (highest > lowest) return null
   const choices = [0, 0.25, 0.5, 0.75, 1].map(share => {

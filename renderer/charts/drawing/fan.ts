@@ -38,7 +38,8 @@ const tick = ([x, y]: Flat): string =>
 /** The parts of the fan that stand still, the wheel's path with its marks, and the line of ride height. */
 export function fanShapes(figure: Figure, layout: Layout, marks: FanMarks): Shape[] {
   const { droop, bump } = figure.model
-  const { x, small, zero } = layout.column
+  const { x, small } = layout.column
+  const ride = hubOnPage(figure, layout, 0)
   const line = (look: Look, wheel: number | null): Shape[] =>
     wheel === null ? [] : [shape(look, fanLine(figure, layout, wheel))]
   const at = (wheel: number): string => tick(hubOnPage(figure, layout, wheel))
@@ -52,12 +53,6 @@ export function fanShapes(figure: Figure, layout: Layout, marks: FanMarks): Shap
     shape('wheelPath', pagePath(wheelPath(figure, droop, bump).map(layout.place.at))),
     shape('mark', at(droop) + at(bump)),
     ...(marks.engagement === null ? [] : [shape('engagementMark', at(marks.engagement))]),
-    shape(
-      'rideHeight',
-      pagePath([
-        [x + (small ? 12 : 16), zero],
-        [layout.axisX, zero],
-      ]),
-    ),
+    shape('rideHeight', pagePath([[x + (small ? 12 : 16), ride[1]], ride, [layout.axisX, layout.axisY(0)]])),
   ]
 }

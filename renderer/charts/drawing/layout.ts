@@ -27,24 +27,42 @@ export interface Layout {
 /** Parts of the column's width that the fan between hub and axis has at least, and at most where the drawing leaves room. */
 const FAN = { least: 0.27, most: 0.4 }
 
-/** The largest scale at which the corner stays in its column over its whole travel, with the hub at ride height on the axis' own zero. */
+/** A scale smaller than this part of what the width allows is not worth a straight line of ride height. */
+const WORTH = 0.5
+
+/**
+ * The largest scale at which the corner stays in its column over its whole travel, with the hub at ride height on the axis' own zero. Where
+ * the axis leaves next to no room above or below it (bump or droop near nothing), the drawing stands lower or higher and its line of ride
+ * height bends to the axis.
+ */
 export function layoutOf(column: Column, { left, right, up, down }: Extent): Layout {
   const { x, width, head, height, zero, perMetre, small } = column
   const margin = small ? { left: 9, right: 5, top: 6 } : { left: 14, right: 8, top: 10 }
-  const inner = Math.max(1, width - margin.left - margin.right)
-  const room = [
-    inner / (left + right),
-    Math.max(1, width * (1 - FAN.least) - margin.left) / left,
-    Math.max(1, zero - head - margin.top) / up,
-    Math.max(1, height - zero - margin.top) / down,
-  ]
-  const scale = Math.min(...room.filter(value => Number.isFinite(value) && value > 0), 1e6)
+  const fitting = (rooms: readonly (readonly [number, number])[]): number =>
+    Math.min(...rooms.filter(([, need]) => need > 0).map(([room, need]) => Math.max(1, room) / need), 1e6)
+  const across = fitting([
+    [width - margin.left - margin.right, left + right],
+    [width * (1 - FAN.least) - margin.left, left],
+  ])
+  const straight = Math.min(
+    across,
+    fitting([
+      [zero - head - margin.top, up],
+      [height - zero - margin.top, down],
+    ]),
+  )
+  const free = Math.min(across, fitting([[height - head - 2 * margin.top, up + down]]))
+  const bends = straight < WORTH * free
+  const scale = bends ? free : straight
+  const highest = head + margin.top + up * scale
+  const lowest = height - margin.top - down * scale
+  const hubY = bends ? Math.min(Math.max(zero, highest), Math.max(highest, lowest)) : zero
   const spare = width - margin.left - left * scale
   const fan = Math.max(margin.right + right * scale, FAN.least * width, Math.min(FAN.most * width, spare))
   const axisX = x + width
   return {
     column,
-    place: placeUpright([axisX - fan, zero], scale),
+    place: placeUpright([axisX - fan, hubY], scale),
     axisX,
     axisY: wheel => zero - wheel * perMetre,
     enlargement: perMetre / scale,

@@ -132,7 +132,8 @@ export function partNames(
   const area: Box = { x: x + 4, y: head + 4, width: layout.axisX - x - 10, height: height - head - 8 }
   const occupancy = new Occupancy(area)
   for (const box of taken) occupancy.take(box)
-  const placed: PartName[] = []
+  const placed = chassisName(figure, layout, station, occupancy, measure)
+  for (const { box } of placed) occupancy.take(box)
   const byHeight = named(figure, station).sort((a, b) => layout.place.at(a.at)[1] - layout.place.at(b.at)[1])
   for (const name of byHeight) {
     const at = layout.place.at(name.at)
@@ -157,7 +158,7 @@ export function partNames(
       box,
     })
   }
-  return [...placed, ...chassisName(figure, layout, station, occupancy, measure)]
+  return placed
 }
 
 /** Over the line the wheel may not pass; strong when the wheel is there. */
@@ -175,8 +176,11 @@ function chassisName(
   const style = { size: SIZE, weight: strong ? 600 : 400, ink: strong ? 'ink' : 'ink2' } as const
   const width = measure('chassis', SIZE, style.weight)
   const [x, y] = layout.place.at([line.from, line.height])
-  const above = ((line.to - line.from) / 10) * layout.place.scale + 5
+  const long = (line.to - line.from) * layout.place.scale
+  const above = long / 10 + 5
   const box = { x, y: y - above - 10, width, height: 13 }
-  if (!occupancy.isFree(box)) return []
+  const free = occupancy.isFree(box)
+  occupancy.takeExactly({ x, y: y - above, width: long, height: above + 2 })
+  if (!free) return []
   return [{ id: 'chassis', x, y: y - above, anchor: 'start', spans: [span('chassis', style)], leader: null, box }]
 }

@@ -41,12 +41,13 @@ export function strapLine({ top, length }: Strap, pose: Pose): Flat[] {
   })
 }
 
-/** As good as taut: less slack than this, m per m of strap. */
-const TAUT = 0.01
+/** Slack, as part of the strap's length, below which it is as good as taut, and above which it hangs out of the way, undrawn. */
+const SLACK = { taut: 0.01, seen: 0.12 }
 
-export const isTaut = ({ top, length }: Strap, pose: Pose): boolean =>
-  size(minus(heldAt(pose), top)) > (1 - TAUT) * length
-
-/** Faint while it hangs slack, in ink when it holds. */
-export const strapShapes = (place: Place, strap: Strap | null, { pose }: Station): Shape[] =>
-  strap === null ? [] : [shape(isTaut(strap, pose) ? 'strap' : 'strapSlack', openPath(place, strapLine(strap, pose)))]
+/** Faint as it comes tight, in ink when it holds. */
+export function strapShapes(place: Place, strap: Strap | null, { pose }: Station): Shape[] {
+  if (strap === null) return []
+  const slack = 1 - size(minus(heldAt(pose), strap.top)) / strap.length
+  if (slack > SLACK.seen) return []
+  return [shape(slack < SLACK.taut ? 'strap' : 'strapSlack', openPath(place, strapLine(strap, pose)))]
+}

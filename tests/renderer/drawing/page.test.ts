@@ -3,6 +3,7 @@ import { INCH } from '../../../core/units/constants.ts'
 import { allShapes } from '../../../renderer/charts/drawing/corner-shapes.ts'
 import { detailAt } from '../../../renderer/charts/drawing/detail.ts'
 import { detailFrame } from '../../../renderer/charts/drawing/detail-frame.ts'
+import { extentOf } from '../../../renderer/charts/drawing/extent.ts'
 import { fanLine, fanShapes } from '../../../renderer/charts/drawing/fan.ts'
 import { stationAt } from '../../../renderer/charts/drawing/figure.ts'
 import { nameColumns, partNames } from '../../../renderer/charts/drawing/part-names.ts'
@@ -55,6 +56,24 @@ describe.each(names)('%s in its column', name => {
     }
   })
 
+  it('has a line of ride height from the hub to the axis', () => {
+    const { figure, layout } = laidOut(namedAxle(name))
+    const marks = {
+      coilover: { from: 0, to: 0 },
+      engagementZone: { from: 0, to: 0 },
+      engagement: null,
+      otherEngagement: null,
+    }
+    const line = fanShapes(figure, layout, marks).find(one => one.look === 'rideHeight')!
+    const hub = layout.place.at(figure.skeleton.at(0).hub)
+    const [, y, hubX, hubY, axisX, axisY] = numbersIn(line.d)
+    close(y!, hub[1], ROUNDED, 'left end')
+    close(hubX!, hub[0], ROUNDED, 'at the hub, across')
+    close(hubY!, hub[1], ROUNDED, 'at the hub, up')
+    close(axisX!, layout.axisX, ROUNDED, 'at the axis, across')
+    close(axisY!, layout.column.zero, ROUNDED, 'at the axis, up')
+  })
+
   it('has names that overlap neither each other nor the detail, nor cross the axis', () => {
     const { model, figure, layout } = laidOut(namedAxle(name))
     const columns = nameColumns(figure, layout)
@@ -70,6 +89,29 @@ describe.each(names)('%s in its column', name => {
         for (const other of boxes.slice(i + 1)) expect(overlap(box, other)).toBe(false)
       })
     }
+  })
+})
+
+describe('next to no bump or droop', () => {
+  const near = (change: { bump: number | null; droop: number }) => {
+    const axle = namedAxle('trailing')
+    return laidOut(axleOf({ ...axle.corner, clearance: change }, 'rear'))
+  }
+
+  it('leaves the drawing as large as elsewhere, inside its column', () => {
+    for (const { figure, layout } of [near({ bump: 0, droop: 0.235 }), near({ bump: null, droop: 0.001 })]) {
+      const usual = laidOut(namedAxle('trailing')).layout.place.scale
+      expect(layout.place.scale).toBeGreaterThan(0.6 * usual)
+      const { up, down } = extentOf(figure)
+      expect(layout.place.at([0, up])[1]).toBeGreaterThanOrEqual(layout.column.head)
+      expect(layout.place.at([0, -down])[1]).toBeLessThanOrEqual(layout.column.height)
+    }
+  })
+
+  it('bends the line of ride height only then', () => {
+    const bent = ({ layout }: ReturnType<typeof near>): boolean =>
+      Math.abs(layout.place.at([0, 0])[1] - layout.column.zero) > 1
+    expect([bent(near({ bump: 0, droop: 0.235 })), bent(near({ bump: null, droop: 0.235 }))]).toEqual([true, false])
   })
 })
 
