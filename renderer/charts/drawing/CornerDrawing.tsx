@@ -61,12 +61,12 @@ const marksOf = (budget: AxleBudget, other: AxleBudget | undefined): FanMarks =>
 }
 
 /** Everything about a drawing that does not hang on the wheel position. */
-export interface Prepared {
+interface Prepared {
   readonly figure: Figure
   readonly layout: Layout
 }
 
-export function prepareDrawing(axle: Axle, model: CornerModel, column: Column): Prepared {
+function prepareDrawing(axle: Axle, model: CornerModel, column: Column): Prepared {
   const figure = figureOf(axle, model)
   return { figure, layout: layoutOf(column, extentOf(figure)) }
 }

@@ -98,10 +98,10 @@ describe('next to no bump or droop', () => {
     return laidOut(axleOf({ ...axle.corner, clearance: change }, 'rear'))
   }
 
-  it('leaves the drawing as large as elsewhere, inside its column', () => {
+  it('leaves the drawing at least half as large as elsewhere, inside its column', () => {
     for (const { figure, layout } of [near({ bump: 0, droop: 0.235 }), near({ bump: null, droop: 0.001 })]) {
       const usual = laidOut(namedAxle('trailing')).layout.place.scale
-      expect(layout.place.scale).toBeGreaterThan(0.6 * usual)
+      expect(layout.place.scale).toBeGreaterThan(0.5 * usual)
       const { up, down } = extentOf(figure)
       expect(layout.place.at([0, up])[1]).toBeGreaterThanOrEqual(layout.column.head)
       expect(layout.place.at([0, -down])[1]).toBeLessThanOrEqual(layout.column.height)
