@@ -1,5 +1,6 @@
 import type { KeyboardEvent } from 'react'
-import { focusedFinding } from '../state/selectors.ts'
+import { findingPointedAt } from '../state/ledger.ts'
+import { normal } from '../state/place.ts'
 import { focusField } from '../state/view.ts'
 import { useSelect, useStore } from '../window-context.ts'
 import type { FieldSpec } from './field-spec.ts'
@@ -30,7 +31,10 @@ export const errorId = (id: string): string => `${id}-error`
 export function MeasureField({ field, spec, id, name, empty = null, onKey }: Props) {
   const store = useStore()
   const typing = useTyping(field, spec, empty)
-  const rests = useSelect(state => focusedFinding(state)?.field === field)
+  const rests = useSelect(state => {
+    const finding = findingPointedAt(state)
+    return finding !== null && normal(finding.field) === field
+  })
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (onKey?.(event)) return event.preventDefault()

@@ -1,7 +1,7 @@
 import { useCallback } from 'react'
 import { Plate } from '../charts/plate/Plate.tsx'
 import { Findings } from '../panels/findings/Findings.tsx'
-import { demandsShown } from '../state/ledger.ts'
+import { demandsShown, findingsShown } from '../state/ledger.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup, shownWheel } from '../state/selectors.ts'
 import type { State } from '../state/state.ts'
 import { focusFinding, moveWheel } from '../state/view.ts'
@@ -28,6 +28,7 @@ export function TravelPage() {
   const compared = useSelect(other, sameOther)
   const wheel = useSelect(shownWheel)
   const demands = useSelect(demandsShown)
+  const findings = useSelect(findingsShown)
   const onWheel = useCallback((to: number) => moveWheel(store, to), [store])
   const onFocusFinding = useCallback((id: string | null) => focusFinding(store, id), [store])
   return (
@@ -38,7 +39,7 @@ export function TravelPage() {
           other={compared}
           wheel={wheel}
           onWheel={onWheel}
-          findings={shown.budget.findings}
+          findings={findings}
           onFocusFinding={onFocusFinding}
           demands={demands}
         />

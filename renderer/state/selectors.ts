@@ -1,29 +1,37 @@
-import type { Axle, Setup } from '../../core/plan/schema.ts'
-import { normal, placeIn } from './place.ts'
+import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
+import { placeIn } from './place.ts'
 import { type AxleResults, axleResults } from './results.ts'
 import type { State } from './state.ts'
 
-/** The setup shown, and its number in the plan. */
-export function shownSetup({ plan, view }: State): { setup: Setup; index: number } {
-  const index = Math.max(
-    0,
-    plan.setups.findIndex(({ id }) => id === view.setup),
-  )
-  return { setup: plan.setups[index]!, index }
+interface Here {
+  readonly setup: { readonly setup: Setup; readonly index: number }
+  readonly axle: { readonly axle: Axle; readonly index: number }
 }
 
-const axleIndex = (setup: Setup, { view }: State): number =>
+/** What was found last: every field asks at every keystroke, and they all ask the same. */
+let last: { plan: Plan; setup: string; axle: string; here: Here } | null = null
+
+const placed = (items: readonly { readonly id: string }[], id: string): number =>
   Math.max(
     0,
-    setup.axles.findIndex(({ id }) => id === view.axle),
+    items.findIndex(item => item.id === id),
   )
 
-/** The axle shown, and its number in the setup. */
-export function shownAxle(state: State): { axle: Axle; index: number } {
-  const { setup } = shownSetup(state)
-  const index = axleIndex(setup, state)
-  return { axle: setup.axles[index]!, index }
+function here({ plan, view }: State): Here {
+  if (last !== null && last.plan === plan && last.setup === view.setup && last.axle === view.axle) return last.here
+  const atSetup = placed(plan.setups, view.setup)
+  const setup = plan.setups[atSetup]!
+  const atAxle = placed(setup.axles, view.axle)
+  const found = { setup: { setup, index: atSetup }, axle: { axle: setup.axles[atAxle]!, index: atAxle } }
+  last = { plan, setup: view.setup, axle: view.axle, here: found }
+  return found
 }
+
+/** The setup shown, and its number in the plan. */
+export const shownSetup = (state: State): Here['setup'] => here(state).setup
+
+/** The axle shown, and its number in the setup. */
+export const shownAxle = (state: State): Here['axle'] => here(state).axle
 
 export const resultsShown = (state: State): AxleResults => axleResults(shownAxle(state).axle, state.plan)
 
@@ -47,11 +55,3 @@ export function shownWheel(state: State): number {
 /** Where a field of the axle shown stands in the plan. */
 export const placeOf = (state: State, field: string): string =>
   placeIn(field, shownSetup(state).index, shownAxle(state).index)
-
-/** The finding pointed at, with its field's name as fields have it. */
-export function focusedFinding(state: State): { id: string; field: string } | null {
-  const { finding } = state.view
-  if (finding === null) return null
-  const found = resultsShown(state).budget.findings.find(({ id }) => id === finding)
-  return found === undefined ? null : { id: found.id, field: normal(found.field) }
-}

@@ -2,7 +2,7 @@ import type { Finding, Severity } from '../../../core/budget/results.ts'
 import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
 import { plainName } from '../../fields/field-spec.ts'
 import { specOf } from '../../fields/field-table.ts'
-import { resultsShown } from '../../state/selectors.ts'
+import { findingsShown } from '../../state/ledger.ts'
 import { focusFinding } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
@@ -12,7 +12,7 @@ const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: '
 
 /** What is wrong, in a sentence with its number, and what would change it. */
 export function Findings() {
-  const findings = useSelect(state => resultsShown(state).budget.findings)
+  const findings = useSelect(findingsShown)
   return (
     <section className="find" aria-label="Findings">
       <h2>
