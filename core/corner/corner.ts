@@ -19,16 +19,6 @@ function touch(corner: Corner, { stop, low, high }: Movement): number | null {
 /** Wheel positions closer than this are one place, m: far above what a search is good to, far below any feature. */
 const NEAR = 1e-9
 
-/** Distance over which a motion ratio's own slope is taken, m: rounding and truncation both below 1e-9 of the ratio. */
-const RATIO_STEP = 1e-5
-
-/** Slope of a motion ratio on one side of a wheel position, 1/m, by the three-point one-sided difference (exact for the cubic pieces of a table). */
-function ratioSlope(linkage: LinkageModel, ratio: 'shockRatio' | 'stopRatio', wheel: number, side: 1 | -1): number {
-  const h = side * RATIO_STEP
-  const [r0, r1, r2] = [linkage.at(wheel)[ratio], linkage.at(wheel + h)[ratio], linkage.at(wheel + 2 * h)[ratio]]
-  return (4 * r1 - r2 - 3 * r0) / (2 * h)
-}
-
 class Assembled implements CornerModel {
   readonly linkage: LinkageModel
   readonly bump: CornerModel['bump']
@@ -133,20 +123,18 @@ class Assembled implements CornerModel {
       if (wheel >= this.bump) return this.wheelRate(wheel, law, 'below')
       return (this.wheelRate(wheel, law, 'below') + this.wheelRate(wheel, law, 'above')) / 2
     }
-    const direction = side === 'above' ? 1 : -1
     const { shock, stop, shockRatio, stopRatio } = this.linkage.at(wheel)
+    const slopes = this.linkage.ratioSlopes(wheel, side)
     const shaft = this.shaft(shock)
     const compression = this.corner.springs.preload + shaft
-    const closing = direction * shockRatio >= 0 ? 'above' : 'below'
+    const closing = (side === 'above') === shockRatio >= 0 ? 'above' : 'below'
     const gas = this.gas === null ? { value: 0, slope: 0 } : gasForce(this.gas, shaft, law)
     const onShock = this.pack.force(compression) + gas.value
-    const shockPart =
-      (this.pack.rate(compression, closing) + gas.slope) * shockRatio ** 2 +
-      onShock * ratioSlope(this.linkage, 'shockRatio', wheel, direction)
+    const shockPart = (this.pack.rate(compression, closing) + gas.slope) * shockRatio ** 2 + onShock * slopes.shock
     const pushed = this.pushedIn(stop, wheel, side)
     if (pushed === null) return shockPart
     const pad = this.stop!.force(pushed, law)
-    return shockPart + pad.slope * stopRatio ** 2 + pad.value * ratioSlope(this.linkage, 'stopRatio', wheel, direction)
+    return shockPart + pad.slope * stopRatio ** 2 + pad.value * slopes.stop
   }
 
   parts(wheel: number): PartPositions {

@@ -81,6 +81,19 @@ export function armLinkage(arm: ArmLinkage): LinkageModel {
         stopRatio: (padAhead * cosine - padNear * sine) / rise,
       }
     },
+    // A movement m(angle) of ratio r has the slope (m″ + r·z)/rise², z = the wheel's height over the pivot axis, rise = dw/dangle.
+    ratioSlopes: wheel => {
+      const { cosine, sine, rise } = turn(wheel)
+      const length = lengthAt(cosine, sine)
+      const shortening = length === 0 ? 0 : (ahead * cosine - near * sine) / length
+      const shockBend = length === 0 ? 0 : (shortening ** 2 - near * cosine - ahead * sine) / length
+      const stopBend = -padNear * cosine - padAhead * sine
+      const slope = (bend: number, ratio: number): number => (bend + ratio * (height + wheel)) / rise ** 2
+      return {
+        shock: slope(shockBend, shortening / rise),
+        stop: slope(stopBend, (padAhead * cosine - padNear * sine) / rise),
+      }
+    },
     knots: [],
     move: (point, wheel) => {
       const { cosine, sine } = turn(wheel)

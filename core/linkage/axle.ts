@@ -23,6 +23,12 @@ export function axleLinkage({ shockLower, shockUpper, stopAxis }: AxleLinkage): 
         stopRatio,
       }
     },
+    // Of (h − w)/length, h the mounts' difference in height at ride height: (ratio² − 1)/length.
+    ratioSlopes: wheel => {
+      const shaft = minus(shaftAtRide, [0, 0, wheel])
+      const length = size(shaft)
+      return { shock: length === 0 ? 0 : ((shaft[2] / length) ** 2 - 1) / length, stop: 0 }
+    },
     knots: [],
     move: (point, wheel) => plus(point, [0, 0, wheel]),
   }

@@ -12,6 +12,12 @@ export interface LinkagePosition {
   readonly stopRatio: number
 }
 
+/** How fast the motion ratios change with the wheel, 1/m. */
+export interface RatioSlopes {
+  readonly shock: number
+  readonly stop: number
+}
+
 /** One way of moving shock and stop with the wheel. */
 export interface LinkageModel {
   /** Lowest and highest wheel position the linkage can take, m; infinite where nothing in the linkage ends it. */
@@ -19,7 +25,9 @@ export interface LinkageModel {
   readonly highest: number
   /** @param wheel m from ride height; taken as the nearer end outside lowest..highest */
   at(wheel: number): LinkagePosition
-  /** Wheel positions where slopes change abruptly in their derivative (table rows), rising; empty for smooth linkages. */
+  /** Slopes of the motion ratios at a wheel position; they jump at the knots, where that of the side asked for is given. */
+  ratioSlopes(wheel: number, side: 'below' | 'above'): RatioSlopes
+  /** Wheel positions where the slopes of the motion ratios jump (table rows), rising; empty for smooth linkages. */
   readonly knots: readonly number[]
   /** A point that moves with the arm or axle, at a wheel position; null where the plan knows no geometry. */
   readonly move: ((point: Point, wheel: number) => Point) | null

@@ -7,6 +7,7 @@ export function ratioLinkage({ shock, stop }: RatioLinkage): LinkageModel {
     lowest: -Infinity,
     highest: Infinity,
     at: wheel => ({ shock: shock * wheel, stop: stop * wheel, shockRatio: shock, stopRatio: stop }),
+    ratioSlopes: () => ({ shock: 0, stop: 0 }),
     knots: [],
     move: null,
   }

@@ -20,6 +20,7 @@ export function tableLinkage({ rows }: TableLinkage): LinkageModel {
       const [ofShock, ofStop] = [shock.at(wheel), stop.at(wheel)]
       return { shock: ofShock.value, stop: ofStop.value, shockRatio: ofShock.slope, stopRatio: ofStop.slope }
     },
+    ratioSlopes: (wheel, side) => ({ shock: shock.bend(wheel, side), stop: stop.bend(wheel, side) }),
     knots: wheels,
     move: null,
   }

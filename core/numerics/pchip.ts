@@ -6,6 +6,8 @@ export interface Pchip {
   readonly slopes: readonly number[]
   /** Value and slope at x; outside the points, those of the nearer end. */
   at(x: number): ValueAndSlope
+  /** Second derivative at x, which jumps at the points; x within them. */
+  bend(x: number, side: 'below' | 'above'): number
   /** ∫ from the first point to x, exact; x within the points. */
   integral(x: number): number
 }
@@ -46,12 +48,12 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
   const slopes = slopesOf(x, y)
   const last = x.length - 1
   /** The point below a place, how far on from it to the next, 0 to 1, and the cubic's coefficients between them. */
-  const piece = (place: number) => {
+  const piece = (place: number, side: 'below' | 'above' = 'above') => {
     let low = 0
     let high = last
     while (high - low > 1) {
       const middle = (low + high) >> 1
-      if (x[middle]! <= place) low = middle
+      if (side === 'above' ? x[middle]! <= place : x[middle]! < place) low = middle
       else high = middle
     }
     const h = x[high]! - x[low]!
@@ -66,6 +68,10 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
     const { h, t, y0, d0, c2, c3 } = piece(place)
     return { value: y0 + t * (d0 + t * (c2 + t * c3)), slope: (d0 + t * (2 * c2 + 3 * t * c3)) / h }
   }
+  const bend = (place: number, side: 'below' | 'above'): number => {
+    const { h, t, c2, c3 } = piece(place, side)
+    return (2 * c2 + 6 * c3 * t) / h ** 2
+  }
   const integral = (place: number): number => {
     const { low, h, t, y0, d0, c2, c3 } = piece(place)
     let sum = h * t * (y0 + t * (d0 / 2 + t * (c2 / 3 + (t * c3) / 4)))
@@ -75,5 +81,5 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
     }
     return sum
   }
-  return { slopes, at, integral }
+  return { slopes, at, bend, integral }
 }

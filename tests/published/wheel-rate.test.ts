@@ -78,10 +78,9 @@ describe.each([
     close(total / position.shockRatio / POUND_FORCE, spring, { rel: 1e-10 }, 'F')
     close(total / POUND_FORCE, wheel, { rel: 1e-10 }, 'Fw')
     close(300 * position.shockRatio ** 2, springPart, DIGITS, 'k·MR²')
-    // The slope of the ratio is taken by differences of 10 micrometres.
-    close(rated / LB_IN, rate, { rel: 1e-9 }, 'kw')
-    close(rated / LB_IN - springPart, slopePart, { rel: 2e-8 }, 'F·dMR/dz')
-    close((rated / LB_IN - springPart) / spring, ratioSlope, { rel: 2e-8 }, 'dMR/dz')
+    close(rated / LB_IN, rate, { rel: 1e-11 }, 'kw')
+    close(rated / LB_IN - springPart, slopePart, { rel: 1e-9 }, 'F·dMR/dz')
+    close((rated / LB_IN - springPart) / spring, ratioSlope, { rel: 1e-9 }, 'dMR/dz')
   })
 
   it('is the slope of the force at the wheel', () => {
