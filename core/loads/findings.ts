@@ -17,13 +17,13 @@ const LITTLE_LEFT = INCH
 
 const THE_CAR = { axle: null, field: 'antiRollRate', at: 0, where: 'drawing' } as const
 
-function rollsOver(label: string, load: string | null): LoadFinding {
+function rollsOver(loaded: string, load: string | null): LoadFinding {
   return {
     ...THE_CAR,
     id: 'rolls-over',
     severity: 'danger',
     load,
-    message: `${label}: it finds no balance below 20° of roll. It rolls over.`,
+    message: `${loaded}, it finds no balance below 20° of roll: it rolls over.`,
     remedy: 'Less lateral acceleration, a lower center of gravity, more anti-roll rate or a wider track.',
     values: {},
   }
@@ -35,25 +35,18 @@ function needsTwoAxles(label: string, load: string): LoadFinding {
     id: 'braking-needs-two-axles',
     severity: 'note',
     load,
-    message: `${label}: braking moves weight from one axle to the other, and this setup has only one.`,
+    message: `“${label}”: braking moves weight from one axle to the other, and this setup has only one.`,
     remedy: 'Add the other axle.',
     values: {},
   }
 }
 
-/** Who does it, and how the verb goes with it: `The crew leaves`, `Crew and corner together leave`. */
-interface Doers {
-  readonly names: string
-  readonly does: (verb: string) => string
-}
-
-const doers = (labels: readonly string[]): Doers =>
-  labels.length === 1
-    ? { names: labels[0]!, does: verb => `${verb}s` }
-    : { names: `${listed(labels)} together`, does: verb => verb }
+/** `With “Crew”`, `With “Crew” and “Hard corner” together`. */
+const withAll = (labels: readonly string[]): string =>
+  `With ${listed(labels.map(label => `“${label}”`))}${labels.length > 1 ? ' together' : ''}`
 
 /** What the chosen loads together leave of one axle. */
-function together(axle: AxleLedger, under: AxleUnderLoad, { names, does }: Doers, say: Say): LoadFinding[] {
+function together(axle: AxleLedger, under: AxleUnderLoad, loaded: string, say: Say): LoadFinding[] {
   const { balance, zone, bump } = axle
   const { beforeStop, beforeBump } = balance
   const base = { axle: axle.id, load: null, field: 'corner.stop.gap', where: 'budget' } as const
@@ -65,7 +58,7 @@ function together(axle: AxleLedger, under: AxleUnderLoad, { names, does }: Doers
         ...base,
         id: 'loads-reach-full-bump',
         severity: 'danger',
-        message: `${names} ${does('take')} the outer ${of} wheel to full bump${end > 0 ? `, with ${say(end, 'force')} on whatever ends it` : ''}.`,
+        message: `${loaded}, the outer ${of} wheel is at full bump${end > 0 ? `, with ${say(end, 'force')} on whatever ends it` : ''}.`,
         remedy: 'More preload, rate or charge, or less of them at once.',
         values: { force: end },
         at: bump,
@@ -79,7 +72,7 @@ function together(axle: AxleLedger, under: AxleUnderLoad, { names, does }: Doers
         ...base,
         id: 'loads-reach-stop',
         severity: 'caution',
-        message: `${names} ${does('take')} all ${say(zone, 'length')} before the ${of} stop and ${beforeStop < 0 ? `${does('run')} ${say(-beforeStop, 'length')} into it` : `${does('rest')} on it`}.`,
+        message: `${loaded}, all ${say(zone, 'length')} before the ${of} stop is used${beforeStop < 0 ? `, and ${say(-beforeStop, 'length')} of what is behind it` : ''}.`,
         remedy: 'A longer gap, or springs that give up less of it.',
         values: { zone, beforeStop },
         at,
@@ -91,7 +84,7 @@ function together(axle: AxleLedger, under: AxleUnderLoad, { names, does }: Doers
         ...base,
         id: 'loads-leave-little',
         severity: 'caution',
-        message: `${names} ${does('leave')} ${say(beforeStop, 'length')} before the ${of} stop.`,
+        message: `${loaded}, ${say(beforeStop, 'length')} is left before the ${of} stop.`,
         remedy: 'A longer gap, or springs that give up less of it.',
         values: { zone, beforeStop },
         at,
@@ -100,7 +93,7 @@ function together(axle: AxleLedger, under: AxleUnderLoad, { names, does }: Doers
   return []
 }
 
-function lifts(under: AxleUnderLoad, { names, does }: Doers): LoadFinding[] {
+function lifts(under: AxleUnderLoad, loaded: string): LoadFinding[] {
   if (!under.state.lifted) return []
   return [
     {
@@ -108,7 +101,7 @@ function lifts(under: AxleUnderLoad, { names, does }: Doers): LoadFinding[] {
       severity: 'note',
       axle: under.id,
       load: null,
-      message: `${names} ${does('lift')} the inner ${under.id} wheel off the ground.`,
+      message: `${loaded}, the inner ${under.id} wheel leaves the ground.`,
       remedy: 'Less roll rate on this axle or more on the other.',
       values: {},
       field: 'antiRollRate',
@@ -124,15 +117,15 @@ export function loadFindings(plan: Plan, { loads, together: solved, ledger }: Se
   const label = (id: string): string => ledger[0]!.rows.find(row => row.id === id)!.label
   const alone = loads.flatMap(({ id, solved: { outcome } }) =>
     outcome === 'rolls over'
-      ? [rollsOver(label(id), id)]
+      ? [rollsOver(withAll([label(id)]), id)]
       : outcome === 'needs two axles'
         ? [needsTwoAxles(label(id), id)]
         : [],
   )
   const { chosen } = ledger[0]!.together
   if (chosen.length === 0) return alone
-  const all = doers(chosen.map(label))
-  if (solved.outcome !== 'settles') return chosen.length === 1 ? alone : [...alone, rollsOver(all.names, null)]
+  const all = withAll(chosen.map(label))
+  if (solved.outcome !== 'settles') return chosen.length === 1 ? alone : [...alone, rollsOver(all, null)]
   return [
     ...alone,
     ...solved.axles.flatMap((under, i) => [...together(ledger[i]!, under, all, say), ...lifts(under, all)]),

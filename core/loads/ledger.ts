@@ -1,7 +1,7 @@
 import type { CornerModel } from '../corner/corner-model.ts'
 import type { AxleId, Load, Plan, Setup } from '../plan/schema.ts'
 import { demandOf } from './demand.ts'
-import { setupModel } from './setup-model.ts'
+import { type SetupModel, setupModel } from './setup-model.ts'
 import { type AxleUnderLoad, type Solved, solve } from './solve.ts'
 
 /** What loads do to one axle: a span from static on the axis of wheel travel. SI; positions in m from ride height, positive in bump. */
@@ -74,6 +74,8 @@ export interface LoadResult {
 
 export interface SetupLoads {
   readonly id: string
+  /** The setup without loads. */
+  readonly model: SetupModel
   readonly loads: readonly LoadResult[]
   readonly together: Solved
   readonly ledger: readonly AxleLedger[]
@@ -116,6 +118,7 @@ export function setupLoads(
   const together = solve(ready, demandOf(possible.map(({ load }) => load)))
   return {
     id: setup.id,
+    model: ready,
     loads: loads.map(({ id, kind, solved }) => ({ id, kind, solved })),
     together,
     ledger: ready.axles.map(({ axle, model, rest }): AxleLedger => {

@@ -1,3 +1,4 @@
+import { type Diagnosis, diagnose } from '../../core/loads/diagnosis.ts'
 import { loadFindings } from '../../core/loads/findings.ts'
 import { type AxleLedger, planLoads, type SetupLoads } from '../../core/loads/ledger.ts'
 import type { Solved } from '../../core/loads/solve.ts'
@@ -23,6 +24,16 @@ const ledgerJson = ({ id, from, engagement, bump, zone, rows, together, differen
   balance,
 })
 
+/** Why an axle rests on or near its stop, and what one change of each kind would do: `to` is null where that kind alone cannot. */
+const diagnosisJson = ({ axle, share, now, causes, changes, feel }: Diagnosis) => ({
+  axle,
+  share,
+  now,
+  causes: causes.map(({ id, size, message }) => ({ id, size, message })),
+  changes: changes.map(({ kind, field, now: value, to, after }) => ({ kind, field, now: value, to, after })),
+  feel,
+})
+
 const setupJson = (plan: Plan, setup: SetupLoads) => ({
   id: setup.id,
   loads: setup.loads.map(({ id, kind, solved }) => ({ id, ...solvedJson(solved, kind === 'cornering') })),
@@ -35,6 +46,10 @@ const setupJson = (plan: Plan, setup: SetupLoads) => ({
     message,
     values,
   })),
+  diagnosis: setup.ledger.flatMap(({ id }) => {
+    const found = diagnose(plan, setup, id)
+    return found === null ? [] : [diagnosisJson(found)]
+  }),
 })
 
 /**

@@ -1,4 +1,5 @@
 import type { Severity } from '../../core/budget/results.ts'
+import { changesText, type Diagnosis, diagnose } from '../../core/loads/diagnosis.ts'
 import { type LoadFinding, loadFindings } from '../../core/loads/findings.ts'
 import { type AxleLedger, type LoadSpan, planLoads, type SetupLoads } from '../../core/loads/ledger.ts'
 import type { Solved } from '../../core/loads/solve.ts'
@@ -84,6 +85,19 @@ function axleText(axle: AxleLedger, { loads, together }: SetupLoads, system: Sys
 const findingText = ({ severity, message, remedy }: LoadFinding): string =>
   paragraph(`${SEVERITIES[severity]}: ${message}`, '  ', '    ') + paragraph(`What would change it: ${remedy}`, '    ')
 
+/** What put it there, the largest first, what one change of each kind would do, and what the driver feels. */
+function diagnosisText(diagnosis: Diagnosis, plan: Plan): string {
+  const { axle, causes, feel, now } = diagnosis
+  const where = now.engagement !== null && now.rest >= now.engagement ? 'rests on' : 'comes to'
+  const changes = changesText(diagnosis, plan)
+  return [
+    `\n  Why the ${axle} ${where} its stop, largest first\n`,
+    ...causes.map(({ message }) => paragraph(`- ${message}`, '  ', '    ')),
+    changes === '' ? '' : paragraph(changes, '  '),
+    ...feel.map(sentence => paragraph(sentence, '  ')),
+  ].join('')
+}
+
 /**
  * The loads of a plan for people, in its own units: what each takes out of the travel before the stop, what they take together, what is left.
  * @param chosen ids of the loads taken together; all when not given
@@ -103,6 +117,10 @@ export function loadsText(plan: Plan, chosen?: readonly string[]): string {
       underlined(setupName(plan.setups[i]!), '═'),
       setup.ledger.map(axle => axleText(axle, setup, plan.units)).join('\n'),
       findings.length === 0 ? '' : `\n  Findings\n${findings.map(findingText).join('')}`,
+      ...setup.ledger.map(({ id }) => {
+        const diagnosis = diagnose(plan, setup, id)
+        return diagnosis === null ? '' : diagnosisText(diagnosis, plan)
+      }),
     ].join('')
   })
   return [head, ...setups].join('\n')

@@ -25,29 +25,33 @@ describe('findings of the loads', () => {
 
   it('say what little is left, and who took the rest', () => {
     expect(said([{ ...bumpOf(0.06), name: 'Washboard' }])).toEqual([
-      ['loads-leave-little', 'caution', 'Washboard leaves 20.0 mm before the front stop.'],
+      ['loads-leave-little', 'caution', 'With “Washboard”, 20.0 mm is left before the front stop.'],
     ])
     expect(said([bumpOf(0.05), { ...carry({ front: 60 }), name: 'Tools' }])).toEqual([
-      ['loads-leave-little', 'caution', 'Terrain and Tools together leave 20.2 mm before the front stop.'],
+      ['loads-leave-little', 'caution', 'With “Terrain” and “Tools” together, 20.2 mm is left before the front stop.'],
     ])
   })
 
   it('say that the stop is reached, and that full bump is', () => {
     expect(said([bumpOf(0.1)])).toEqual([
-      ['loads-reach-stop', 'caution', 'Terrain takes all 80.0 mm before the front stop and runs 20.0 mm into it.'],
+      [
+        'loads-reach-stop',
+        'caution',
+        'With “Terrain”, all 80.0 mm before the front stop is used, and 20.0 mm of what is behind it.',
+      ],
     ])
     expect(said([carry({ front: 3000 })])).toEqual([
       [
         'loads-reach-full-bump',
         'danger',
-        'Payload takes the outer front wheel to full bump, with 1,810 N on whatever ends it.',
+        'With “Payload”, the outer front wheel is at full bump, with 1,810 N on whatever ends it.',
       ],
     ])
   })
 
   it('say once that it rolls over, alone or together', () => {
     expect(said([turn(60)])).toEqual([
-      ['rolls-over', 'danger', 'Corner: it finds no balance below 20° of roll. It rolls over.'],
+      ['rolls-over', 'danger', 'With “Corner”, it finds no balance below 20° of roll: it rolls over.'],
     ])
     const both = found([turn(60), bumpOf(0.01)])
     expect(both.map(({ id, load }) => [id, load])).toEqual([

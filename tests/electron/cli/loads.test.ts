@@ -78,7 +78,7 @@ describe('stopgap loads', () => {
     const { out } = await loads(one)
     expect(out).toMatch(/Braking +needs two axles\n/)
     expect(out).toMatch(/Corner +rolls over\n/)
-    expect(out).toContain('Danger: Corner: it finds no balance below 20° of roll.')
+    expect(out).toContain('Danger: With “Corner”, it finds no balance below 20° of roll')
     const { out: json } = await loads(one, '--json')
     const [setup] = JSON.parse(json).setups
     expect(setup.loads[1]).toEqual({ id: 'turn', outcome: 'rolls over', axles: [] })

@@ -1,0 +1,98 @@
+import { LEAST_COILOVER_SHARE } from '../budget/findings/stop.ts'
+import type { Finding } from '../budget/results.ts'
+import type { AxleId, Plan } from '../plan/schema.ts'
+import { INCH } from '../units/constants.ts'
+import { type CauseFinding, causesOf } from './causes.ts'
+import { feelOf } from './feel.ts'
+import type { AxleLedger, SetupLoads } from './ledger.ts'
+import { type OneChange, oneChangeEach, type Standing, standing } from './one-change.ts'
+import { listed, type Say, sayIn } from './saying.ts'
+
+/** Why an axle rests on or near its stops, what one change of each kind would mend it, and what the driver feels. */
+export interface Diagnosis {
+  readonly axle: AxleId
+  /** The share of the travel, from where the car rests, that the changes aim for. */
+  readonly share: number
+  readonly now: Standing
+  /** What put it there, largest first. */
+  readonly causes: readonly CauseFinding[]
+  /** Empty when the share is there already and only loads use it up. */
+  readonly changes: readonly OneChange[]
+  /** Sentences. */
+  readonly feel: readonly string[]
+}
+
+/** With less than this left before the stop a car rides near it, m: common practice. */
+export const NEAR_THE_STOP = INCH
+
+/** Whether there is anything to explain: it rests on its stop or near it, or the chosen loads take it there. */
+export function nearItsStop({ engagement, from, balance }: AxleLedger): boolean {
+  if (engagement === null) return false
+  return engagement - from < NEAR_THE_STOP || (balance.beforeStop !== null && balance.beforeStop < NEAR_THE_STOP)
+}
+
+function changeWords({ name, quantity, now, to, after }: OneChange, rest: number, say: Say): string {
+  if (to === null) return `${name} alone cannot`
+  const lifts = rest - after.rest
+  const height =
+    Math.abs(lifts) < INCH / 32
+      ? ''
+      : ` (it then sits ${say(Math.abs(lifts), 'length')} ${lifts > 0 ? 'higher' : 'lower'})`
+  return `${name} ${say(now, quantity)} to ${say(to, quantity)}${height}`
+}
+
+/** The changes of a diagnosis as one sentence; empty when there are none. */
+export function changesText({ changes, share, now }: Diagnosis, plan: Plan): string {
+  const say = sayIn(plan.units)
+  if (changes.length === 0) return ''
+  const words = changes.map(change => changeWords(change, now.rest, say)).join('; ')
+  return `Any one of these puts ${say(share, 'share')} of the travel on the coilover: ${words}.`
+}
+
+/** The whole diagnosis as one finding, in a line. */
+export function diagnosisFinding(diagnosis: Diagnosis, plan: Plan): Finding | null {
+  const { causes, changes, now } = diagnosis
+  const [first] = causes
+  if (first === undefined || now.engagement === null) return null
+  const say = sayIn(plan.units)
+  const words = causes.map(({ label, size }) => `${label} ${say(size, 'length')}`)
+  const possible = changes.filter(({ to }) => to !== null)
+  const remedies = possible.map(({ name, quantity, to }) => `${name} ${say(to!, quantity)}`)
+  return {
+    id: 'why-on-its-stop',
+    severity: now.rest >= now.engagement ? 'caution' : 'note',
+    message: `What puts it ${now.rest >= now.engagement ? 'on' : 'near'} its stop: ${listed(words)}.`,
+    remedy:
+      remedies.length === 0 ? first.remedy : `${remedies.join(', or ')}.`.replace(/^./, letter => letter.toUpperCase()),
+    values: Object.fromEntries(causes.map(({ id, size }) => [id, size])),
+    field: first.field,
+    at: first.at,
+    where: first.where,
+  }
+}
+
+/**
+ * The diagnosis of one axle; null when it stands clear of its stop with the loads chosen.
+ * @param share of bump travel to aim for; the plan's target, or what is usual, when not given
+ */
+export function diagnose(
+  plan: Plan,
+  { model, ledger, loads }: SetupLoads,
+  id: AxleId,
+  share = plan.targets?.coiloverShare ?? LEAST_COILOVER_SHARE,
+): Diagnosis | null {
+  const axle = model.axles.find(each => each.axle.id === id)
+  const book = ledger.find(each => each.id === id)
+  if (axle === undefined || book === undefined || !nearItsStop(book)) return null
+  const { corner } = axle.axle
+  const changes = oneChangeEach(corner, share)
+  const say = sayIn(plan.units)
+  return {
+    axle: id,
+    share,
+    now: standing(corner),
+    causes: causesOf(axle, book, loads, share, changes, say),
+    changes,
+    feel: feelOf(axle, book, loads, say),
+  }
+}

@@ -1,0 +1,136 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { changesText, type Diagnosis, diagnose, diagnosisFinding } from '../../../core/loads/diagnosis.ts'
+import { setupLoads } from '../../../core/loads/ledger.ts'
+import { oneChangeEach, standing } from '../../../core/loads/one-change.ts'
+import type { Axle, Corner, HydraulicStop, Load, Plan } from '../../../core/plan/schema.ts'
+import { close } from '../../close.ts'
+import { arbitraryCorner } from '../../laws/arbitrary-corner.ts'
+import { between } from '../../laws/arbitrary-linkage.ts'
+import { carry, plainAxle, plainPlan, turn } from './plain-car.ts'
+
+const GRAVITY = 9.80665
+
+const elastomer = (gap: number): Corner['stop'] => ({
+  kind: 'elastomer',
+  gap,
+  curve: [
+    { deflection: 0, force: 0 },
+    { deflection: 0.4, force: 160_000 },
+  ],
+})
+
+/** Bump ends 0.2 m up, so that shares are round. */
+const ends = { bump: 0.2, droop: 0.2 }
+
+function diagnosed(axle: Axle, loads: Load[] = [], share?: number): { found: Diagnosis | null; plan: Plan } {
+  const plan = plainPlan([axle], {}, loads)
+  return { found: diagnose(plan, setupLoads(plan, plan.setups[0]!), axle.id, share), plan }
+}
+
+/** The corner with the value at a path inside the axle, such as `corner.stop.gap`, replaced. */
+function withValue(corner: Corner, field: string, value: number): Corner {
+  const copy = structuredClone({ corner }) as unknown as Record<string, never>
+  const path = field.split('.')
+  const last = path.pop()!
+  const holder = path.reduce<Record<string, never>>((inner, key) => inner[key]!, copy)
+  Object.assign(holder, { [last]: value })
+  return (copy as unknown as { corner: Corner }).corner
+}
+
+describe('the diagnosis', () => {
+  it('has nothing to say of a car well clear of its stop', () => {
+    expect(diagnosed(plainAxle({ rate: 30_000, weight: 3000, stop: elastomer(0.1), clearance: ends })).found).toBeNull()
+  })
+
+  it('lists what put it there, the largest first, each in wheel travel', () => {
+    const axle = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer(0.06), clearance: ends })
+    // 1000 N heavier than the springs were set for: 33.3 mm of sag.
+    const heavy: Axle = { ...axle, corner: { ...axle.corner, cornerMass: 4000 / GRAVITY } }
+    const { found } = diagnosed(heavy, [carry({ front: 40 }), turn(2)], 0.5)
+    expect(found!.causes.map(({ id }) => id)).toEqual(['why-gap', 'why-sag', 'why-cornering-turn', 'why-payload-carry'])
+    const [gap, sag, corner, payload] = found!.causes.map(({ size }) => size)
+    close(gap!, 0.5 * 0.2 - 0.06, { rel: 1e-9 })
+    close(sag!, 1000 / 30_000, { rel: 1e-9 })
+    expect(corner!).toBeGreaterThan(0.01)
+    close(payload!, (20 * GRAVITY) / 30_000, { rel: 1e-9 })
+    expect(found!.causes[1]!.message).toBe(
+      'It sags 33.3 mm below the taped ride height, where the springs hold 1,000 N too little.',
+    )
+  })
+
+  it('finds springs too weak behind a stop that holds the car up, and says how it rides', () => {
+    const axle = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer(-0.01), clearance: ends })
+    const heavy: Axle = { ...axle, corner: { ...axle.corner, cornerMass: 9000 / GRAVITY } }
+    const { found, plan } = diagnosed(heavy)
+    const weak = found!.causes.find(({ id }) => id === 'why-springs')!
+    // Without the stop it would sink 6000 N / 30 kN/m from ride height: full bump. At the touch, 10 mm lower, they lack 6300 N.
+    close(weak.size, 0.2 + 0.01, { rel: 1e-9 })
+    expect(weak.message).toContain('the springs carry 6,300 N too little, and nothing but the stop holds it up')
+    expect(found!.feel[0]).toContain('Small bumps are as harsh as large ones')
+    expect(diagnosisFinding(found!, plan)).toMatchObject({ id: 'why-on-its-stop', severity: 'caution' })
+  })
+
+  it('says what shock gas carries, and how far the car drops without it', () => {
+    const axle = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer(0.02), clearance: ends })
+    const area = (Math.PI / 4) * 0.02 ** 2
+    const gas = { charge: 300 / area, volume: 1 }
+    const gassed: Axle = { ...axle, corner: { ...axle.corner, shock: { ...axle.corner.shock, gas } } }
+    const { found } = diagnosed({ ...gassed, corner: { ...gassed.corner, cornerMass: 3300 / GRAVITY } })
+    const cause = found!.causes.find(({ id }) => id === 'why-gas')!
+    close(cause.size, 300 / 30_000, { rel: 0.02 })
+    expect(cause.message).toContain('9 % of the weight')
+  })
+
+  it('gives changes by hand: a gap of half the travel, the preload that makes up for the sag', () => {
+    const axle = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer(0.05), clearance: ends })
+    const { found, plan } = diagnosed(axle, [carry({ front: 300 })], 0.5)
+    const change = (kind: string) => found!.changes.find(each => each.kind === kind)!
+    close(change('gap').to!, 0.1, { rel: 1e-6 })
+    // Half of what is left from a rest r is on the coilover when 0.05 − r = (0.2 − r)/2: r = −0.1, and 0.1 m of preload does it.
+    close(change('preload').to! - axle.corner.springs.preload, 0.1, { rel: 1e-6 })
+    close(change('preload').after.rest, -0.1, { rel: 1e-6 })
+    expect(changesText(found!, plan)).toContain('gap 50.0 mm to 100.0 mm; preload')
+    expect(changesText(found!, plan)).toContain('(it then sits 100.0 mm higher)')
+  })
+
+  it('says when no change of a kind is enough', () => {
+    const axle = plainAxle({
+      rate: 30_000,
+      weight: 3000,
+      stop: elastomer(0.01),
+      clearance: { bump: 0.2, droop: 0.005 },
+    })
+    const { found, plan } = diagnosed(axle, [], 0.9)
+    const preload = found!.changes.find(({ kind }) => kind === 'preload')!
+    expect(preload.to).toBeNull()
+    expect(changesText(found!, plan)).toContain('preload alone cannot')
+  })
+
+  it('solves its changes: put into the plan, each gives at least the share asked for', () => {
+    let tried = 0
+    fc.assert(
+      fc.property(arbitraryCorner(), between(0.2, 0.9), (corner, share) => {
+        for (const { kind, field, to, after } of oneChangeEach(corner, share)) {
+          if (to === null) {
+            expect(after.share).toBeLessThan(share)
+            continue
+          }
+          tried += 1
+          let changed = withValue(corner, field, to)
+          if (kind === 'stroke') {
+            const stop = corner.stop as HydraulicStop
+            const area = (Math.PI / 4) * stop.shaftDiameter ** 2
+            changed = withValue(changed, 'corner.stop.gap', stop.gap + stop.stroke - to)
+            changed = withValue(changed, 'corner.stop.gasVolume', stop.gasVolume - area * (stop.stroke - to))
+          }
+          const got = standing(changed, standing(corner).bump)
+          expect(got.share).toBeGreaterThanOrEqual(share - 1e-9)
+          close(got.share, after.share, { abs: 1e-9 })
+        }
+      }),
+      { numRuns: 60, seed: 3 },
+    )
+    expect(tried).toBeGreaterThan(30)
+  })
+})
