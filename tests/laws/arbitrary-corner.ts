@@ -34,7 +34,7 @@ const arbitraryShock: fc.Arbitrary<Shock> = fc
     rebound,
   }))
 
-const arbitrarySprings: fc.Arbitrary<Springs> = fc
+export const arbitrarySprings: fc.Arbitrary<Springs> = fc
   .record({
     springs: fc.array(
       fc.record({
