@@ -45,6 +45,8 @@ function wanted(issue: z.core.$ZodIssue): string {
       return listed(issue.values)
     case 'invalid_union':
       return 'options' in issue && Array.isArray(issue.options) ? listed(issue.options) : issue.message
+    case 'invalid_key':
+      return issue.issues[0]?.message ?? issue.message
     default:
       return issue.message
   }

@@ -175,6 +175,21 @@ const targetsSchema = z.strictObject({
   stopPressure: number(0, 2e9).optional(),
 })
 
+/**
+ * How far off measured values may be, where somebody knows better than the usual: the half-width either side of the value, in its own SI
+ * unit, by its path behind the axle's id: `front.corner.stop.gap`. It holds for that measurement in every setup.
+ */
+const tolerancesSchema = z.strictObject({
+  version: z.literal(1),
+  values: z.record(
+    z
+      .string()
+      .max(200)
+      .regex(/^(front|rear)(\.[A-Za-z0-9]+)+$/, 'the path of a measured value, such as front.corner.stop.gap'),
+    number(0, 1e9),
+  ),
+})
+
 export const planSchema = z.strictObject({
   format: z.literal('stopgap-plan'),
   version: z.literal(1),
@@ -192,6 +207,7 @@ export const planSchema = z.strictObject({
   loads: z.array(loadSchema).max(100),
   terrains: z.array(terrainSchema).max(100),
   targets: targetsSchema.optional(),
+  tolerances: tolerancesSchema.optional(),
 })
 
 export type Plan = z.infer<typeof planSchema>
@@ -214,5 +230,6 @@ export type ElastomerStop = Extract<Stop, { kind: 'elastomer' }>
 export type Curve = Shock['compression']
 export type Load = Plan['loads'][number]
 export type Terrain = Plan['terrains'][number]
+export type Tolerances = NonNullable<Plan['tolerances']>
 export type Targets = NonNullable<Plan['targets']>
 export type UnitSystem = Plan['units']
