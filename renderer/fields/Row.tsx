@@ -1,7 +1,7 @@
 import { unitOf } from '../../core/units/quantity.ts'
 import { isAssumed } from '../state/place.ts'
 import { placeOf } from '../state/selectors.ts'
-import { useSelect } from '../window-context.ts'
+import { useSelectGroup } from '../window-context.ts'
 import { FieldError } from './FieldError.tsx'
 import type { FieldSpec } from './field-spec.ts'
 import { fieldTable, generic } from './field-table.ts'
@@ -23,9 +23,11 @@ const specFor = (field: string): FieldSpec => {
 export function Row({ field, empty = null }: Props) {
   const spec = specFor(field)
   const id = `field-${field.replaceAll('.', '-')}`
-  const on = useSelect(state => state.view.field === field)
-  const assumed = useSelect(state => isAssumed(state.plan, placeOf(state, field)))
-  const unit = useSelect(state => unitOf(spec.quantity, state.plan.units).label)
+  const { on, assumed, unit } = useSelectGroup(state => ({
+    on: state.view.field === field,
+    assumed: isAssumed(state.plan, placeOf(state, field)),
+    unit: unitOf(spec.quantity, state.plan.units).label,
+  }))
   return (
     <>
       <div className={on ? 'row on' : 'row'}>

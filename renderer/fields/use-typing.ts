@@ -6,7 +6,7 @@ import { isAssumed, valueAt } from '../state/place.ts'
 import { placeOf } from '../state/selectors.ts'
 import type { Refusal } from '../state/state.ts'
 import { pardon, refuse } from '../state/view.ts'
-import { useSelect, useStore } from '../window-context.ts'
+import { useSelectGroup, useStore } from '../window-context.ts'
 import { type FieldSpec, plainName } from './field-spec.ts'
 import { refusalOf, unreadable } from './refusals.ts'
 import { stepped } from './stepping.ts'
@@ -36,11 +36,17 @@ interface Draft {
 /** One number of the plan as text being typed: charts follow each valid keystroke, and all of it is undone as one. */
 export function useTyping(field: string, spec: FieldSpec, empty: Empty | null) {
   const store = useStore()
-  const place = useSelect(state => placeOf(state, field))
-  const system = useSelect(state => state.plan.units)
-  const value = useSelect(state => valueAt(state.plan, place))
-  const refused = useSelect(state => state.view.refused[place])
-  const assumed = useSelect(state => isAssumed(state.plan, place))
+  const { place, system, value, refused, assumed } = useSelectGroup(state => {
+    const at = placeOf(state, field)
+    const { plan, view } = state
+    return {
+      place: at,
+      system: plan.units,
+      value: valueAt(plan, at),
+      refused: view.refused[at],
+      assumed: isAssumed(plan, at),
+    }
+  })
   const [draft, setDraft] = useState<Draft | null>(null)
   const gesture = useRef('')
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined)

@@ -1,4 +1,4 @@
-import { useCallback } from 'react'
+import { memo, useCallback, useDeferredValue } from 'react'
 import { Plate } from '../charts/plate/Plate.tsx'
 import { Findings } from '../panels/findings/Findings.tsx'
 import { demandsShown, findingsShown } from '../state/ledger.ts'
@@ -15,6 +15,8 @@ const other = (state: State) => {
 const sameOther = (a: ReturnType<typeof other>, b: ReturnType<typeof other>): boolean =>
   a === b || (a !== null && b !== null && a.name === b.name && a.budget === b.budget && a.model === b.model)
 
+const StillPlate = memo(Plate)
+
 /** Drawing, budget, shafts and forces on the one axis, and what there is to say about them. */
 export function TravelPage() {
   const store = useStore()
@@ -26,6 +28,9 @@ export function TravelPage() {
     focusedFinding: state.view.finding,
   }))
   const compared = useSelect(other, sameOther)
+  // Typing never waits for the plate: it is drawn once the keystroke is on screen. The wheel is not put off.
+  const drawn = useDeferredValue(shown)
+  const drawnOther = useDeferredValue(compared)
   const wheel = useSelect(shownWheel)
   const demands = useSelect(demandsShown)
   const findings = useSelect(findingsShown)
@@ -34,9 +39,9 @@ export function TravelPage() {
   return (
     <>
       <main className="plate" aria-label="Travel">
-        <Plate
-          {...shown}
-          other={compared}
+        <StillPlate
+          {...drawn}
+          other={drawnOther}
           wheel={wheel}
           onWheel={onWheel}
           findings={findings}

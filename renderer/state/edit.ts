@@ -1,9 +1,9 @@
-import { type Draft, produce } from 'immer'
+import { type Draft, original, produce } from 'immer'
 import { parsePlan } from '../../core/plan/parse.ts'
 import type { Problem } from '../../core/plan/problem.ts'
 import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
 import { closeGesture as close, record, type Step, undo as stepBack, redo as stepForward } from './history.ts'
-import { assumedEntry, assumedList, isAssumed, putAt, valueAt } from './place.ts'
+import { assumedEntry, assumedList, isAssumed, normal, putAt, valueAt } from './place.ts'
 import { placeOf, shownAxle, shownSetup } from './selectors.ts'
 import type { State } from './state.ts'
 import type { Store } from './store.ts'
@@ -77,10 +77,11 @@ export const undo = (store: Store): string | null => take(store, stepBack(store.
 export const redo = (store: Store): string | null => take(store, stepForward(store.read().plan, store.read().history))
 
 function dropAssumed(plan: Draft<Plan>, place: string): void {
-  const at = assumedList(plan as Plan, place)
-  const entry = assumedEntry(plan as Plan, place)
+  const before = original(plan) as Plan
+  const at = assumedList(before, place)
+  const entry = assumedEntry(before, place)
   if (at === null || entry === null) return
-  const list = (valueAt(plan, `${at.holder}.assumed`) as string[]).filter(each => each !== entry)
+  const list = (valueAt(before, `${at.holder}.assumed`) as string[]).filter(each => normal(each) !== entry)
   putAt(plan, `${at.holder}.assumed`, list.length === 0 ? undefined : list)
 }
 

@@ -7,10 +7,22 @@ import type { Plan } from '../../core/plan/schema.ts'
 
 const atTop = new Set(['title', 'notes', 'units', 'vehicle', 'loads', 'terrains', 'targets', 'setups'])
 
-/** `springs[0].rate` and `springs.0.rate` alike. */
-export const segments = (path: string): string[] => path.replace(/\[(\d+)\]/g, '.$1').split('.')
+const known = new Map<string, { readonly steps: readonly string[]; readonly normal: string }>()
 
-export const normal = (path: string): string => segments(path).join('.')
+/** A plan has a few hundred paths and they are asked for at every keystroke: each is taken apart once. */
+function taken(path: string) {
+  const before = known.get(path)
+  if (before !== undefined) return before
+  const normal = path.replace(/\[(\d+)\]/g, '.$1')
+  const made = { steps: normal.split('.'), normal }
+  known.set(path, made)
+  return made
+}
+
+/** `springs[0].rate` and `springs.0.rate` alike. */
+export const segments = (path: string): readonly string[] => taken(path).steps
+
+export const normal = (path: string): string => taken(path).normal
 
 export const isAtTop = (field: string): boolean => atTop.has(segments(field)[0]!)
 
@@ -28,9 +40,9 @@ export const valueAt = (within: unknown, path: string): unknown =>
 /** Puts a value into a draft; undefined takes the key away. Groups on the way that are missing are made. */
 export function putAt(draft: object, path: string, value: unknown): void {
   const steps = segments(path)
-  const last = steps.pop()!
+  const last = steps.at(-1)!
   let group = draft as Record<string, unknown>
-  for (const step of steps) {
+  for (const step of steps.slice(0, -1)) {
     if (typeof group[step] !== 'object' || group[step] === null) group[step] = {}
     group = group[step] as Record<string, unknown>
   }
@@ -47,12 +59,26 @@ export function assumedList(plan: Plan, place: string): { holder: string; name: 
   return valueAt(plan, holder) === undefined ? null : { holder, name: steps.slice(4).join('.') }
 }
 
-/** The entry that marks a field as assumed: its own path, or that of a group it belongs to. */
+const sets = new WeakMap<readonly string[], ReadonlySet<string>>()
+
+function setOf(list: readonly string[]): ReadonlySet<string> {
+  const before = sets.get(list)
+  if (before !== undefined) return before
+  const made = new Set(list.map(normal))
+  sets.set(list, made)
+  return made
+}
+
+/** The path that marks a field as assumed: its own, or that of a group it belongs to. */
 export function assumedEntry(plan: Plan, place: string): string | null {
   const at = assumedList(plan, place)
   if (at === null) return null
-  const list = (valueAt(plan, `${at.holder}.assumed`) ?? []) as string[]
-  return list.find(entry => normal(entry) === at.name || at.name.startsWith(`${normal(entry)}.`)) ?? null
+  const list = valueAt(plan, `${at.holder}.assumed`) as readonly string[] | undefined
+  if (list === undefined) return null
+  const marked = setOf(list)
+  for (let name = at.name; name !== ''; name = name.slice(0, Math.max(0, name.lastIndexOf('.'))))
+    if (marked.has(name)) return name
+  return null
 }
 
 export const isAssumed = (plan: Plan, place: string): boolean => assumedEntry(plan, place) !== null

@@ -54,7 +54,7 @@ describe('undo', () => {
         expect(redone).toBe(entries)
         expect(store.read().plan).toEqual(end)
       }),
-      { seed: 20, numRuns: 150 },
+      { seed: 20, numRuns: 60 },
     )
   })
 
@@ -68,7 +68,7 @@ describe('undo', () => {
           expect(entry.label).not.toBe('')
         }
       }),
-      { seed: 21, numRuns: 50 },
+      { seed: 21, numRuns: 30 },
     )
   })
 

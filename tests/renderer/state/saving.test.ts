@@ -107,7 +107,7 @@ test('a host that refuses is told of; a host that is gone is told of for good', 
 })
 
 test('a second save while one is under way is not sent', async () => {
-  let release = () => undefined as void
+  let release: () => void = () => undefined
   const files = changed({
     save: async () => {
       await new Promise<void>(resolve => {
