@@ -1,0 +1,71 @@
+import { BAND } from './agreement.ts'
+import { FIGURES } from './figures.ts'
+import type { Measured } from './measured.ts'
+import { BLOCK, deviationsOf } from './monte-carlo.ts'
+import { mean, quantile, sorted } from './statistics.ts'
+import type { TrialBlock, Trials } from './trials.ts'
+
+/** What one measurement does to how sure a figure is. */
+export interface RankedMeasurement {
+  readonly measured: Measured
+  /** Of the figure's variance, 0 to 1. */
+  readonly share: number
+  /** Width of the figure's band now, and once this measurement is repeated with care (or taken for the first time). */
+  readonly width: number
+  readonly narrowed: number
+}
+
+/** Less of the variance than this is not worth a word; with 10 000 trials chance alone gives 0.0001. */
+const LEAST_SHARE = 0.01
+
+/** Part of a figure's variance that follows one variable: the square of their correlation, the inputs being independent of each other. */
+function correlated(values: Float64Array, column: Float64Array): number {
+  let [count, sumX, sumY, sumXX, sumYY, sumXY] = [0, 0, 0, 0, 0, 0]
+  const middle = mean(values.filter(value => !Number.isNaN(value)))
+  for (let i = 0; i < values.length; i += 1) {
+    const y = values[i]! - middle
+    if (Number.isNaN(y)) continue
+    const x = column[i]!
+    count += 1
+    sumX += x
+    sumY += y
+    sumXX += x * x
+    sumYY += y * y
+    sumXY += x * y
+  }
+  const [xx, yy, xy] = [sumXX - sumX ** 2 / count, sumYY - sumY ** 2 / count, sumXY - (sumX * sumY) / count]
+  return xx <= 0 || yy <= 0 ? 0 : xy ** 2 / (xx * yy)
+}
+
+/**
+ * Which measurement to repeat first for one figure, and what that would buy: the largest part of its variance first.
+ * @param figure id of FIGURES
+ * @param blocks of these trials
+ */
+export function rankingOf(
+  { trial, measured, seed }: Trials,
+  blocks: readonly TrialBlock[],
+  figure: string,
+): RankedMeasurement[] {
+  const place = FIGURES.findIndex(({ id }) => id === figure)
+  if (place < 0) throw new RangeError(`no figure ${figure}`)
+  const values = new Float64Array(blocks.length * BLOCK)
+  for (const [i, { figures }] of blocks.entries()) values.set(figures[place]!, i * BLOCK)
+  const present = sorted(values)
+  if (present.length === 0 || present[0] === present.at(-1)) return []
+  const width = quantile(present, BAND[1]) - quantile(present, BAND[0])
+  const column = new Float64Array(values.length)
+  const shares = new Map<string, number>()
+  for (const variable of trial.variables) {
+    for (const [i, { block }] of blocks.entries()) column.set(deviationsOf(variable, seed, block), i * BLOCK)
+    shares.set(variable.path, (shares.get(variable.path) ?? 0) + correlated(values, column))
+  }
+  return measured
+    .flatMap((each): RankedMeasurement[] => {
+      const share = Math.min(1, shares.get(each.path) ?? 0)
+      if (share < LEAST_SHARE) return []
+      const left = 1 - share * (1 - (each.repeated / each.halfWidth) ** 2)
+      return [{ measured: each, share, width, narrowed: width * Math.sqrt(left) }]
+    })
+    .sort((a, b) => b.share - a.share)
+}

@@ -1,0 +1,67 @@
+import type { AxleBudget } from '../budget/results.ts'
+
+/** What a trial's axle does differently in kind, not by degree: where figures have a kink between one and the other. */
+export interface Regime {
+  readonly id: 'full bump' | 'full droop' | 'at rest' | 'engagement' | 'crossover'
+  /** Why a figure that hangs on this does not follow its slopes. */
+  readonly why: string
+  /** Figures that have a kink between one and the other, by id. */
+  readonly kinks: RegExp
+  readonly of: (axle: AxleBudget) => string
+}
+
+/** Positions closer than this are one place, m: the touch is known to 1e-12. */
+const NEAR = 1e-9
+
+function touchAtRest({ engagement, static: { position } }: AxleBudget): string {
+  if (engagement === null) return 'no stop is met'
+  if (Math.abs(position - engagement.wheel) < NEAR) return 'parked on the step of its stop'
+  return position > engagement.wheel ? 'on its stop' : 'clear of its stop'
+}
+
+function crossoverAmong({ crossover, engagement, static: { position }, travel }: AxleBudget): string {
+  if (crossover === null) return 'no crossover in the travel'
+  if (crossover <= -travel.droop) return 'crossed over from full droop'
+  if (crossover <= Math.min(0, position)) return 'crossed over at rest'
+  return engagement === null || crossover <= engagement.wheel
+    ? 'crossover before engagement'
+    : 'crossover after engagement'
+}
+
+const engagementAmong = ({ engagement }: AxleBudget): string => {
+  if (engagement === null) return 'no stop is met'
+  return engagement.wheel > 0 ? 'met above ride height' : 'met at ride height already'
+}
+
+export const REGIMES: readonly Regime[] = [
+  {
+    id: 'full bump',
+    why: 'what ends bump is not always the same',
+    kinks: /^(travel\.(bump|total)|engagement\.share|zones\.|bump\.|mainSpring\.leftAtBump|shockLeftAtBump)/,
+    of: ({ travel }) => travel.bumpLimitedBy,
+  },
+  {
+    id: 'full droop',
+    why: 'what ends droop is not always the same',
+    kinks: /^(travel\.(droop|total)|static\.|crossover)/,
+    of: ({ travel }) => travel.droopLimitedBy,
+  },
+  {
+    id: 'at rest',
+    why: 'it sometimes rests on its stop and sometimes clear of it',
+    kinks: /^(static\.|beforeStop)/,
+    of: touchAtRest,
+  },
+  {
+    id: 'engagement',
+    why: 'the stop is sometimes met at ride height already and sometimes above it',
+    kinks: /^(engagement\.|zones\.|static\.rideForce|ride\.)/,
+    of: engagementAmong,
+  },
+  {
+    id: 'crossover',
+    why: 'crossover falls on either side of where this is taken',
+    kinks: /^(engagement\.force|zones\..*energy|static\.|beforeStop|mainSpring\.|ride\.|bump\.)/,
+    of: crossoverAmong,
+  },
+]

@@ -1,0 +1,58 @@
+import { axleBudget } from '../budget/budget.ts'
+import type { Severity } from '../budget/results.ts'
+import type { Axle, Plan } from '../plan/schema.ts'
+import { FIGURES } from './figures.ts'
+import { type Measured, measuredOf } from './measured.ts'
+import { BLOCK, runBlock } from './monte-carlo.ts'
+import { REGIMES } from './regimes.ts'
+import { type TrialAxle, trialAxle } from './trial-axle.ts'
+
+/** An axle made ready for trials. */
+export interface Trials {
+  readonly axle: Axle
+  readonly plan: Pick<Plan, 'units' | 'targets'>
+  readonly measured: readonly Measured[]
+  readonly trial: TrialAxle
+  readonly seed: number
+}
+
+/** What one block of trials found. Plain data, to be sent from a worker. */
+export interface TrialBlock {
+  readonly block: number
+  /** One list of values for each of FIGURES; NaN where a trial has none. */
+  readonly figures: readonly Float64Array[]
+  /** One list for each of REGIMES: the place of its name in `names`. */
+  readonly regimes: readonly { readonly names: readonly string[]; readonly of: Uint8Array }[]
+  readonly findings: Readonly<Record<string, { readonly severity: Severity; readonly count: number }>>
+}
+
+/** What a set of trials starts from when nobody says: any number would do, but the same one gives the same bands. */
+export const USUAL_SEED = 1
+
+export function trialsOf(plan: Plan, axle: Axle, seed = USUAL_SEED): Trials {
+  const measured = measuredOf(axle, plan.tolerances)
+  return { axle, plan: { units: plan.units, targets: plan.targets }, measured, trial: trialAxle(axle, measured), seed }
+}
+
+/** Works through one block of trials: each the whole budget of the axle with every measurement off by chance, within its tolerance. */
+export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlock {
+  const figures = FIGURES.map(() => new Float64Array(BLOCK))
+  const regimes = REGIMES.map(() => ({ names: [] as string[], of: new Uint8Array(BLOCK) }))
+  const findings: Record<string, { severity: Severity; count: number }> = {}
+  runBlock(trial.variables, seed, block, (deviations, number) => {
+    const budget = axleBudget(trial.put(deviations), plan)
+    for (const [i, { of }] of FIGURES.entries()) figures[i]![number] = of(budget)
+    for (const [i, { of }] of REGIMES.entries()) {
+      const regime = regimes[i]!
+      const name = of(budget)
+      const known = regime.names.indexOf(name)
+      regime.of[number] = known < 0 ? regime.names.push(name) - 1 : known
+    }
+    for (const { id, severity } of budget.findings) {
+      const found = findings[id]
+      if (found === undefined) findings[id] = { severity, count: 1 }
+      else found.count += 1
+    }
+  })
+  return { block, figures, regimes, findings }
+}
