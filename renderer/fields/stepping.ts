@@ -1,7 +1,7 @@
 import { fromUnit, type Quantity, type System, toUnit, unitOf } from '../../core/units/quantity.ts'
 
 /** Arrow keys move by the mark of the tape, page keys by ten of them; inches by the whole inch. */
-export const bigStep = (quantity: Quantity, system: System): number =>
+const bigStep = (quantity: Quantity, system: System): number =>
   quantity === 'length' && system === 'inch' ? 1 : unitOf(quantity, system).step * 10
 
 /**

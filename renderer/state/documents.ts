@@ -73,7 +73,7 @@ export function ready(given: OpenDocument): Ready {
 const problemLine = ({ path, found, wanted }: Problem): string =>
   `${path === '' ? 'The file' : path}: there is ${found}; right would be ${wanted}.`
 
-export const unreadable = (name: string, problems: readonly Problem[]): Notice => ({
+const unreadable = (name: string, problems: readonly Problem[]): Notice => ({
   about: 'open',
   severity: 'failure',
   text: `“${name}” cannot be opened: ${problems.length === 1 ? 'one value is' : `${problems.length} values are`} not right. The file was left as it is.`,

@@ -19,7 +19,7 @@ export type Recipe = (plan: Draft<Plan>, here: Here) => void
 export type Outcome = readonly Problem[]
 
 /** The plan after a recipe, or why it cannot be so. */
-export function attempt(state: State, recipe: Recipe): { plan: Plan; problems: Outcome } {
+function attempt(state: State, recipe: Recipe): { plan: Plan; problems: Outcome } {
   const setup = shownSetup(state).index
   const axle = shownAxle(state).index
   const plan = produce(state.plan, draft => {

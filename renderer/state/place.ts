@@ -20,7 +20,7 @@ function taken(path: string) {
 }
 
 /** `springs[0].rate` and `springs.0.rate` alike. */
-export const segments = (path: string): readonly string[] => taken(path).steps
+const segments = (path: string): readonly string[] => taken(path).steps
 
 export const normal = (path: string): string => taken(path).normal
 

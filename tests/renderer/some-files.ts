@@ -19,7 +19,7 @@ export interface FakeHost extends Host {
   readonly dropped: { answer: Awaited<ReturnType<Host['drop']>> }
 }
 
-export function fakeHost(answers: Answers = {}): FakeHost {
+function fakeHost(answers: Answers = {}): FakeHost {
   let known: Answers = { keep: () => ({ kind: 'kept' }), forget: () => ({}), ...answers }
   const asked: FakeHost['asked'] = []
   const dropped: FakeHost['dropped'] = { answer: { kind: 'failed', reason: 'Nothing was dropped.' } }

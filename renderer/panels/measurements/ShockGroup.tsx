@@ -17,7 +17,7 @@ export function ShockGroup() {
         </>
       ) : null}
       <button type="button" className="step" onClick={() => putShockGas(store, !gas)}>
-        {gas ? 'It has no gas charge' : 'It has a gas charge'}
+        {gas ? 'Take the gas charge out' : 'Put a gas charge in'}
       </button>
     </>
   )

@@ -76,12 +76,12 @@ export function SpringGroup() {
       <p className="steps">
         {count < 3 ? (
           <button type="button" className="step" onClick={() => putSprings(store, count + 1)}>
-            One spring more
+            Add a spring
           </button>
         ) : null}
         {count > 1 ? (
           <button type="button" className="step" onClick={() => putSprings(store, count - 1)}>
-            One spring less
+            Remove a spring
           </button>
         ) : null}
       </p>

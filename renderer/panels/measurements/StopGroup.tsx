@@ -58,7 +58,7 @@ function Hydraulic() {
         </>
       ) : null}
       <button type="button" className="step" onClick={() => putSpacer(store, !spacer)}>
-        {spacer ? 'No spacer inside' : 'Note a spacer inside'}
+        {spacer ? 'Take the spacer out' : 'Add a spacer inside'}
       </button>
     </>
   )

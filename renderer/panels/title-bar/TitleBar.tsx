@@ -1,11 +1,11 @@
 import type { AxleId } from '../../../core/plan/schema.ts'
 import { Switch } from '../../fields/Switch.tsx'
-import { pages } from '../../pages/pages.ts'
 import { keysOf, run } from '../../shortcuts.ts'
 import { shownAxle, shownSetup } from '../../state/selectors.ts'
 import { showUnits } from '../../state/units.ts'
-import { showAxle, showPage } from '../../state/view.ts'
+import { showAxle } from '../../state/view.ts'
 import { useFiles, useSelect, useStore } from '../../window-context.ts'
+import { Pages } from './Pages.tsx'
 import { PlanMenu } from './PlanMenu.tsx'
 import { SetupSwitch } from './SetupSwitch.tsx'
 
@@ -33,25 +33,6 @@ function AxleSwitch() {
   const shown = useSelect(state => shownAxle(state).axle.id)
   const options = axles.map(({ id }) => ({ value: id, label: axleNames[id] }))
   return <Switch label="Axle" className="axle" options={options} value={shown} onChange={id => showAxle(store, id)} />
-}
-
-function Pages() {
-  const store = useStore()
-  const shown = useSelect(state => state.view.page)
-  return (
-    <nav className="pages" aria-label="Pages">
-      {pages.map(({ id, name }) => (
-        <button
-          key={id}
-          type="button"
-          aria-current={id === shown ? 'page' : undefined}
-          onClick={() => showPage(store, id)}
-        >
-          <b>{name}</b>
-        </button>
-      ))}
-    </nav>
-  )
 }
 
 function UnitSwitch() {
