@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest'
+import { cornerModel } from '../../core/corner/corner.ts'
+import { fitOf } from '../../core/spacer/fit.ts'
+import { lengthForShare, lengthToEngageAt, lengthToShow } from '../../core/spacer/length.ts'
+import { tubeSection } from '../../core/spacer/tube.ts'
+import { INCH } from '../../core/units/constants.ts'
+import { close } from '../close.ts'
+import { plainCorner, plainStop } from '../core/plain-corner.ts'
+
+const tube = (outer: number, wall: number) => ({ outerDiameter: outer * INCH, wall: wall * INCH })
+
+describe('a spacer inside a stop (common practice)', () => {
+  it('of 1 1/4 in makes a stop that shows 3 1/4 in show 2', () =>
+    close(lengthToShow(3.25 * INCH, 2 * INCH) / INCH, 1.25, { rel: 1e-14 }))
+
+  it('of 2 in makes a stop 2 in off its pad, at a motion ratio of 1/2, engage after 8 in of wheel instead of 4', () => {
+    const longShock = { ...plainCorner().shock, stroke: 14 * INCH, showing: 13 * INCH }
+    const corner = plainCorner({ shock: longShock, stop: plainStop(), linkage: { kind: 'ratio', shock: 1, stop: 0.5 } })
+    const model = cornerModel(corner)
+    close((model.engagement ?? Number.NaN) / INCH, 4, { rel: 1e-10 })
+    close((lengthToEngageAt(model, 8 * INCH) ?? Number.NaN) / INCH, 2, { rel: 1e-10 })
+    close((lengthForShare(model, 8 / 12) ?? Number.NaN) / INCH, 2, { rel: 1e-9 })
+    expect(lengthToEngageAt(cornerModel(plainCorner()), 0)).toBeNull()
+  })
+})
+
+describe('1 1/2 in tube of 0.120 in wall (common practice)', () => {
+  it('has a bore of 1.260 in', () => close(tubeSection(tube(1.5, 0.12)).bore / INCH, 1.26, { abs: 1e-12 }))
+
+  it('on the shaft of that bore, 32 mm, slides when six or seven thousandths are taken out', () => {
+    const { verdict, boring } = fitOf(tube(1.5, 0.12), 0.032, 2 * INCH)
+    expect(verdict).toBe('bore it')
+    const out = (boring?.nominal ?? Number.NaN) / INCH
+    expect(out).toBeGreaterThan(0.0055)
+    expect(out).toBeLessThan(0.0075)
+  })
+
+  it('on a shaft of 1 1/4 in slides as it is, at either end of its tolerance', () => {
+    const { verdict, onShaft, boring } = fitOf(tube(1.5, 0.12), 1.25 * INCH, 2 * INCH)
+    expect([verdict, boring]).toEqual(['fits', null])
+    close((onShaft?.least ?? Number.NaN) / INCH, 0.005, { abs: 1e-9 })
+    close((onShaft?.most ?? Number.NaN) / INCH, 0.023, { abs: 1e-9 })
+  })
+})
