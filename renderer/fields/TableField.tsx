@@ -148,7 +148,7 @@ function Heads({
             {unitOf(spec.quantity, system).label === '' ? '' : `, ${unitOf(spec.quantity, system).label}`}
           </th>
         ))}
-        <th>{assumed ? <span className="as">assumed</span> : null}</th>
+        <td>{assumed ? <span className="as">assumed</span> : null}</td>
       </tr>
     </thead>
   )

@@ -26,17 +26,19 @@ export function PlanMenu() {
   const line = useSelect(state => fileLine(state.document, unsaved(state), new Date()))
   return (
     <div className="plan">
-      <button
-        type="button"
-        popoverTarget="plan-menu"
-        aria-haspopup="menu"
-        aria-label={`Plan ${title}, ${line}: files`}
-        title={title}
-        onClick={() => void refreshRecents(files)}
-      >
-        <b>{title}</b>
-        <span>{line}</span>
-      </button>
+      <h1>
+        <button
+          type="button"
+          popoverTarget="plan-menu"
+          aria-haspopup="menu"
+          aria-label={`Plan ${title}, ${line}: files`}
+          title={title}
+          onClick={() => void refreshRecents(files)}
+        >
+          <b>{title}</b>
+          <span>{line}</span>
+        </button>
+      </h1>
       <Menu id="plan-menu" label="Files">
         {COMMANDS.map(([command, name]) => (
           <MenuItem key={command} keys={keysOf(command)} onChoose={() => run(files, command)}>
