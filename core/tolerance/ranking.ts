@@ -60,9 +60,14 @@ export function rankingOf(
     for (const [i, { block }] of blocks.entries()) column.set(deviationsOf(variable, seed, block), i * BLOCK)
     shares.set(variable.path, (shares.get(variable.path) ?? 0) + correlated(values, column))
   }
+  // Chance can take the parts together a little past the whole.
+  const whole = Math.max(
+    1,
+    [...shares.values()].reduce((sum, share) => sum + share, 0),
+  )
   return measured
     .flatMap((each): RankedMeasurement[] => {
-      const share = Math.min(1, shares.get(each.path) ?? 0)
+      const share = (shares.get(each.path) ?? 0) / whole
       if (share < LEAST_SHARE) return []
       const left = 1 - share * (1 - (each.repeated / each.halfWidth) ** 2)
       return [{ measured: each, share, width, narrowed: width * Math.sqrt(left) }]

@@ -90,9 +90,10 @@ const kept = (value: number, least: number, most = Infinity): number => Math.min
 const GAS_ROOM = 1.001
 
 /** Moves values that contradict each other to the nearest that do not: the bounds of the plan file (sense.ts). */
-function keepSense({ shock, springs, stop, clearance, linkage, ...corner }: Draft<Corner>, whole: Draft<Corner>): void {
-  whole.cornerMass = kept(corner.cornerMass, 0.1)
-  whole.unsprungMass = kept(corner.unsprungMass, 0, 0.99 * whole.cornerMass)
+function keepSense(corner: Draft<Corner>): void {
+  const { shock, springs, stop, clearance, linkage, tire } = corner
+  corner.cornerMass = kept(corner.cornerMass, 0.1)
+  corner.unsprungMass = kept(corner.unsprungMass, 0, 0.99 * corner.cornerMass)
   if (linkage.kind === 'ratio') {
     linkage.shock = kept(linkage.shock, 1e-3)
     linkage.stop = kept(linkage.stop, 1e-3)
@@ -117,7 +118,7 @@ function keepSense({ shock, springs, stop, clearance, linkage, ...corner }: Draf
   if (springs.crossover !== null) springs.crossover.gap = kept(springs.crossover.gap, 0)
   if (clearance.bump !== null) clearance.bump = kept(clearance.bump, 0)
   if (clearance.droop !== null) clearance.droop = kept(clearance.droop, 0)
-  whole.tire.rate = kept(whole.tire.rate, 1)
+  tire.rate = kept(tire.rate, 1)
   if (stop === null) return
   if (stop.kind === 'elastomer') {
     stop.gap = kept(stop.gap, -stop.curve.at(-1)!.deflection)
@@ -147,7 +148,7 @@ export function trialAxle(axle: Axle, measured: readonly Measured[]): TrialAxle 
     put: deviations => {
       if (untouched) return axle
       for (let i = 0; i < setters.length; i += 1) setters[i]!.set(deviations[i]!)
-      keepSense(draft.corner, draft.corner)
+      keepSense(draft.corner)
       return draft as Axle
     },
   }

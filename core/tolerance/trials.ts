@@ -41,10 +41,10 @@ export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlo
   const findings: Record<string, { severity: Severity; count: number }> = {}
   runBlock(trial.variables, seed, block, (deviations, number) => {
     const budget = axleBudget(trial.put(deviations), plan)
-    for (const [i, { of }] of FIGURES.entries()) figures[i]![number] = of(budget)
-    for (const [i, { of }] of REGIMES.entries()) {
+    for (let i = 0; i < FIGURES.length; i += 1) figures[i]![number] = FIGURES[i]!.of(budget)
+    for (let i = 0; i < REGIMES.length; i += 1) {
       const regime = regimes[i]!
-      const name = of(budget)
+      const name = REGIMES[i]!.of(budget)
       const known = regime.names.indexOf(name)
       regime.of[number] = known < 0 ? regime.names.push(name) - 1 : known
     }

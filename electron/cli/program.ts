@@ -8,6 +8,8 @@ import type { Io } from './io.ts'
 import { addLoadsCommand, type Printed } from './loads-command.ts'
 import { openPlan } from './open-plan.ts'
 import { paragraph } from './paragraph.ts'
+import { sureBudgetJson } from './sure-json.ts'
+import { sureText } from './sure-text.ts'
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`
 
@@ -69,9 +71,13 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
     .command('budget')
     .description('Show what the wheel travel of each setup and axle is spent on, and what is wrong.')
     .argument('<plan>', 'A plan file.')
+    .option('--sure', 'Show how sure it is: what it may be with every measurement within its tolerance.')
     .option('--json', 'For programs: SI units, every digit.')
-    .action((file: string, { json: asJson }: { json?: true }) =>
-      print(file, plan => (asJson ? json(budgetJson(plan)) : budgetText(plan))),
+    .action((file: string, { json: asJson, sure }: { json?: true; sure?: true }) =>
+      print(file, plan => {
+        if (asJson) return json(sure ? sureBudgetJson(plan) : budgetJson(plan))
+        return sure ? sureText(plan) : budgetText(plan)
+      }),
     )
   addLoadsCommand(stopgap, print)
   stopgap

@@ -1,0 +1,51 @@
+const NAMES: readonly (readonly [RegExp, string])[] = [
+  [/^corner\.cornerMass$/, 'corner weight'],
+  [/^corner\.unsprungMass$/, 'unsprung weight'],
+  [/^corner\.linkage\.shock$/, 'motion ratio of the shock'],
+  [/^corner\.linkage\.stop$/, 'motion ratio of the stop'],
+  [/^corner\.linkage\.rows$/, 'table of shock and stop travel'],
+  [/^corner\.linkage\.pivot$/, 'arm pivots'],
+  [/^corner\.linkage\.wheel$/, 'wheel center'],
+  [/^corner\.linkage\.shockLower$/, 'lower shock mount'],
+  [/^corner\.linkage\.shockUpper$/, 'upper shock mount'],
+  [/^corner\.linkage\.stopPad$/, 'stop pad'],
+  [/^corner\.linkage\.stopAxis$/, 'direction of the stop'],
+  [/^corner\.shock\.stroke$/, 'shock stroke'],
+  [/^corner\.shock\.showing$/, 'shaft showing'],
+  [/^corner\.shock\.shaftDiameter$/, 'shock shaft diameter'],
+  [/^corner\.shock\.gas\.charge$/, 'shock charge'],
+  [/^corner\.shock\.gas\.volume$/, 'shock gas volume'],
+  [/^corner\.springs\.preload$/, 'preload'],
+  [/^corner\.springs\.crossover\.gap$/, 'divider to ring'],
+  [/^corner\.stop\.stroke$/, 'stop stroke'],
+  [/^corner\.stop\.gap$/, 'gap'],
+  [/^corner\.stop\.shaftDiameter$/, 'stop shaft diameter'],
+  [/^corner\.stop\.charge$/, 'stop charge'],
+  [/^corner\.stop\.gasVolume$/, 'stop gas volume'],
+  [/^corner\.stop\.curve$/, 'force curve of the stop'],
+  [/^corner\.tire\.rate$/, 'tire rate'],
+  [/^corner\.clearance\.bump$/, 'clearance to the chassis'],
+  [/^corner\.clearance\.droop$/, 'clearance to the strap'],
+]
+
+const SPRING = /^corner\.springs\.springs\.(\d+)\.(rate|freeLength|solidLength)$/
+const OF_SPRING: Readonly<Record<string, string>> = {
+  rate: 'rate',
+  freeLength: 'free length',
+  solidLength: 'solid length',
+}
+
+/**
+ * What people call a measurement the travel budget rests on.
+ * @param path inside the axle, as in `Measured`
+ * @param springs names of the springs, from the chassis end
+ */
+export function measurementName(path: string, springs: readonly string[] = []): string {
+  const spring = SPRING.exec(path)
+  if (spring !== null) {
+    const [, place = '0', what = ''] = spring
+    const name = springs[Number(place)]?.trim() ?? ''
+    return `${OF_SPRING[what]} of ${name === '' ? `spring ${Number(place) + 1}` : `the ${name}`}`
+  }
+  return NAMES.find(([pattern]) => pattern.test(path))?.[1] ?? path
+}

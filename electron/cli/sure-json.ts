@@ -1,0 +1,46 @@
+import type { Plan } from '../../core/plan/schema.ts'
+import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
+import { budgetJson } from './budget-json.ts'
+
+const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSureness) => ({
+  trials,
+  seed,
+  figures: Object.fromEntries(
+    figures.map(({ id, value, low, high, present, firstOrder, why }) => [
+      id,
+      { value, low, high, present, firstOrder, why },
+    ]),
+  ),
+  findings,
+  regimes: Object.fromEntries(
+    regimes.map(({ id, chances }) => [id, Object.fromEntries(chances.map(({ name, chance }) => [name, chance]))]),
+  ),
+  rankings: Object.fromEntries(
+    rankings.map(({ figure, ranking }) => [
+      figure,
+      ranking.map(({ measured, share, width, narrowed }) => ({
+        path: measured.path,
+        tolerance: measured.halfWidth,
+        source: measured.source,
+        share,
+        width,
+        narrowed,
+      })),
+    ]),
+  ),
+})
+
+/**
+ * The budget of a plan for programs, each axle with how sure it is: bands from 5 to 95 of 100 trials, chances from 0 to 1. SI units;
+ * figures go by their path in the axle, `beforeStop` is engagement less static position.
+ */
+export function sureBudgetJson(plan: Plan) {
+  const { setups } = budgetJson(plan)
+  return {
+    setups: setups.map(({ id, axles }, i) => {
+      const sure = setupSureness(plan, plan.setups[i]!)
+      return { id, axles: axles.map((axle, j) => ({ ...axle, sure: sureJson(sure.axles[j]!) })) }
+    }),
+    unusedTolerances: planUnusedTolerances(plan),
+  }
+}

@@ -1,0 +1,139 @@
+import type { Axle, Plan } from '../../core/plan/schema.ts'
+import { FIGURES } from '../../core/tolerance/figures.ts'
+import { measurementName } from '../../core/tolerance/measurement-names.ts'
+import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
+import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
+import type { FigureBand } from '../../core/tolerance/sureness.ts'
+import { formatMeasure } from '../../core/units/format.ts'
+import type { Quantity, System } from '../../core/units/quantity.ts'
+import { AXLE_NAMES, planTitle, setupName } from './names.ts'
+import { paragraph, underlined } from './paragraph.ts'
+import { table } from './table.ts'
+import { force } from './tape.ts'
+
+/** The figures worth a line. */
+const TOLD = [
+  'engagement.wheel',
+  'engagement.share',
+  'travel.bump',
+  'travel.droop',
+  'static.position',
+  'beforeStop',
+  'static.stopForce',
+  'mainSpring.leftAtBump',
+  'shockLeftAtBump',
+  'ride.motionRatio',
+  'ride.wheelRate',
+  'ride.frequency',
+  'bump.forceSlow',
+  'bump.forceFast',
+  'bump.stopForceFast',
+]
+
+/** Rankings are told as far as this many measurements. */
+const RANKED = 3
+
+const shown = (value: number, quantity: Quantity, system: System): string =>
+  quantity === 'force' ? force(value, system) : formatMeasure(value, quantity, system, { unit: true })
+
+/** Half a width: a doubt is not read off a tape, so in inches it is a decimal. */
+function doubt(width: number, quantity: Quantity, system: System): string {
+  const digits = quantity === 'length' ? { digits: system === 'inch' ? 2 : 1 } : {}
+  return `±${formatMeasure(width / 2, quantity, system, { unit: true, ...digits })}`
+}
+
+/** A chance as people say it: certain and impossible only where no trial says otherwise. */
+function chanceText(chance: number): string {
+  if (chance === 1) return '100 %'
+  if (chance >= 0.995) return 'over 99 %'
+  return chance < 0.005 ? 'under 1 %' : `${Math.round(chance * 100)} %`
+}
+
+function bandRow({ name, quantity, value, low, high, why }: FigureBand, system: System): string[] {
+  return [
+    `${name}${why === null ? '' : ' *'}`,
+    shown(value, quantity, system),
+    shown(low, quantity, system),
+    shown(high, quantity, system),
+  ]
+}
+
+function whyText(figures: readonly FigureBand[]): string {
+  const reasons = new Map<string, string[]>()
+  for (const { name, why } of figures) if (why !== null) reasons.set(why, [...(reasons.get(why) ?? []), name])
+  return [...reasons]
+    .map(([why, names]) =>
+      paragraph(`* ${names.join('; ')}: slopes alone give another band, because ${why}.`, '  ', '    '),
+    )
+    .join('')
+}
+
+function chancesText({ findings, regimes }: AxleSureness): string {
+  const mixed = regimes.filter(({ chances }) => chances.length > 1)
+  const lines = [
+    ...findings.map(({ id, chance }) => `${id.replaceAll('-', ' ')}: ${chanceText(chance)}`),
+    ...mixed.map(
+      ({ id, chances }) => `${id}: ${chances.map(({ name, chance }) => `${name} ${chanceText(chance)}`).join(', ')}`,
+    ),
+  ]
+  return lines.length === 0 ? '' : `  Chances\n${lines.map(line => paragraph(line, '  ', '    ')).join('')}`
+}
+
+function rankedText(
+  { measured, share, narrowed }: RankedMeasurement,
+  quantity: Quantity,
+  springs: readonly string[],
+  system: System,
+): string {
+  const how = measured.source === 'assumed' ? 'measuring it' : 'once more with care'
+  const name = measurementName(measured.path, springs)
+  const said = `${name}${measured.source === 'assumed' ? ', assumed' : ''}`
+  return `- ${said}: ${chanceText(share)} of the doubt; ${how} leaves ${doubt(narrowed, quantity, system)}`
+}
+
+/** Which measurements to repeat first, and what that buys. */
+function rankingText({ rankings, figures }: AxleSureness, axle: Axle, system: System): string {
+  const springs = axle.corner.springs.springs.map(({ name }) => name)
+  const lines = rankings.flatMap(({ figure, ranking }) => {
+    const of = FIGURES.find(({ id }) => id === figure)
+    if (of === undefined || ranking.length === 0 || !figures.some(({ id }) => id === figure)) return []
+    return [
+      paragraph(`${of.name}, ${doubt(ranking[0]!.width, of.quantity, system)} now`, '  ', '    '),
+      ...ranking
+        .slice(0, RANKED)
+        .map(each => paragraph(rankedText(each, of.quantity, springs, system), '    ', '      ')),
+    ]
+  })
+  return lines.length === 0 ? '' : `  Measure first, for the\n${lines.join('')}`
+}
+
+function axleText(sure: AxleSureness, axle: Axle, system: System): string {
+  const told = TOLD.flatMap(id => sure.figures.filter(figure => figure.id === id))
+  const parts = [
+    table([['', 'as it stands', '5 of 100', '95 of 100'], ...told.map(figure => bandRow(figure, system))]) +
+      whyText(told),
+    chancesText(sure),
+    rankingText(sure, axle, system),
+  ]
+  return `${AXLE_NAMES[sure.axle]}, one wheel\n\n${parts.filter(part => part !== '').join('\n')}`
+}
+
+/** How sure the budget of a plan is, for people, in the plan's own units. */
+export function sureText(plan: Plan): string {
+  const setups = plan.setups.map(setup => {
+    const { axles } = setupSureness(plan, setup)
+    const texts = axles.map((sure, i) => axleText(sure, setup.axles[i]!, plan.units))
+    return { trials: axles[0]!.trials, text: `${underlined(setupName(setup), '═')}\n${texts.join('\n')}` }
+  })
+  const unused = planUnusedTolerances(plan)
+  return [
+    paragraph(planTitle(plan)) +
+      paragraph(
+        `How sure the budget is: ${setups[0]!.trials.toLocaleString('en-US')} trials, each with every measurement off by chance, within its tolerance.`,
+      ),
+    ...setups.map(({ text }) => text),
+    ...(unused.length === 0
+      ? []
+      : [paragraph(`Tolerances for measurements that are nowhere in the plan: ${unused.join(', ')}.`)]),
+  ].join('\n')
+}
