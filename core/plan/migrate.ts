@@ -1,7 +1,7 @@
 import { type Problem, quoted } from './problem.ts'
 
 /** The version this program writes. */
-export const CURRENT_VERSION = 1
+const CURRENT_VERSION = 1
 
 /**
  * One pure step a version: the entry under N turns a plan of version N into one of version N + 1.

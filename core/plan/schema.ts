@@ -226,7 +226,6 @@ export type Shock = Corner['shock']
 export type Springs = Corner['springs']
 export type Stop = NonNullable<Corner['stop']>
 export type HydraulicStop = Extract<Stop, { kind: 'hydraulic' }>
-export type ElastomerStop = Extract<Stop, { kind: 'elastomer' }>
 export type Curve = Shock['compression']
 export type Load = Plan['loads'][number]
 export type Terrain = Plan['terrains'][number]

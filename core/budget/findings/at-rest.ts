@@ -4,7 +4,7 @@ import { INCH } from '../../units/constants.ts'
 import type { Rule } from './rule.ts'
 
 /** The finest mark a ride height is taken to, m: a tape's sixteenth. Nearer than this is agreement. */
-export const RIDE_HEIGHT_MARK = INCH / 16
+const RIDE_HEIGHT_MARK = INCH / 16
 
 /** From here on a ride height that disagrees is a caution, not a note, m: common practice. */
 const RIDE_HEIGHT_FAR = INCH / 2

@@ -3,10 +3,10 @@ import type { Finding } from '../results.ts'
 import type { Rule } from './rule.ts'
 
 /** Shaft to keep showing at full bump, m: common practice, so that mounts and bushings may give without the shock closing. */
-export const SHOCK_MARGIN = INCH / 2
+const SHOCK_MARGIN = INCH / 2
 
 /** Spring travel to keep before bind at full bump, m: common practice. */
-export const COIL_MARGIN = INCH / 4
+const COIL_MARGIN = INCH / 4
 
 /** A motion ratio that falls by more than this share from ride height to full bump is worth saying. */
 const RATIO_FALL = 0.02
