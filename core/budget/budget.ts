@@ -4,6 +4,7 @@ import { restingPosition } from '../corner/static-position.ts'
 import type { Axle, Plan } from '../plan/schema.ts'
 import { GRAVITY } from '../units/constants.ts'
 import { findings } from './findings/findings.ts'
+import { type Say, sayIn } from './findings/rule.ts'
 import type { AxleBudget, AxleFigures, Engagement, PlanBudget, Ride, StaticPosition, Zone, ZoneId } from './results.ts'
 
 /** ∫F dw with fast gas between two wheel positions, J. */
@@ -109,14 +110,16 @@ function figures(id: Axle['id'], model: CornerModel): AxleFigures {
  * The budget of one axle's corner: zones, what is left where, static position, findings. SI throughout (results.ts).
  * @param model of `axle.corner`, if already at hand
  * @param plan for the units its findings speak in, and its targets
+ * @param say writes the values in its findings, if not in the plan's units
  */
 export function axleBudget(
   axle: Axle,
   plan: Pick<Plan, 'units' | 'targets'>,
   model: CornerModel = cornerModel(axle.corner),
+  say: Say = sayIn(plan.units),
 ): AxleBudget {
   const found = figures(axle.id, model)
-  return { ...found, findings: findings(axle, model, found, plan) }
+  return { ...found, findings: findings(axle, model, found, plan, say) }
 }
 
 /** The budget of every setup and axle of a plan that parsePlan accepts. */

@@ -1,4 +1,5 @@
 import { axleBudget } from '../budget/budget.ts'
+import { unsaid } from '../budget/findings/rule.ts'
 import type { Severity } from '../budget/results.ts'
 import type { Axle, Plan } from '../plan/schema.ts'
 import { FIGURES } from './figures.ts'
@@ -40,7 +41,7 @@ export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlo
   const regimes = REGIMES.map(() => ({ names: [] as string[], of: new Uint8Array(BLOCK) }))
   const findings: Record<string, { severity: Severity; count: number }> = {}
   runBlock(trial.variables, seed, block, (deviations, number) => {
-    const budget = axleBudget(trial.put(deviations), plan)
+    const budget = axleBudget(trial.put(deviations), plan, undefined, unsaid)
     for (let i = 0; i < FIGURES.length; i += 1) figures[i]![number] = FIGURES[i]!.of(budget)
     for (let i = 0; i < REGIMES.length; i += 1) {
       const regime = regimes[i]!

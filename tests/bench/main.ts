@@ -4,12 +4,13 @@ import { parseArgs } from 'node:util'
 import { amount, type Benchmark, type Kept, ratioOf } from './benchmark.ts'
 import { results } from './results.ts'
 import { shipped } from './shipped.ts'
+import { tolerance } from './tolerance.ts'
 
 /**
  * `npm run bench` measures everything, `npm run bench -- window` what has that word in its name.
  * `--keep` writes what was measured to kept.json, which later runs show beside their own.
  */
-const benchmarks: readonly Benchmark[] = [...results, ...shipped]
+const benchmarks: readonly Benchmark[] = [...results, ...tolerance, ...shipped]
 
 const keptFile = path.join(import.meta.dirname, 'kept.json')
 const kept: Record<string, Kept> = existsSync(keptFile) ? JSON.parse(readFileSync(keptFile, 'utf8')) : {}

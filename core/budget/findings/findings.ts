@@ -2,7 +2,7 @@ import type { CornerModel } from '../../corner/corner-model.ts'
 import type { Axle, Plan } from '../../plan/schema.ts'
 import type { AxleFigures, Finding, Severity } from '../results.ts'
 import { offRideHeight, ridesOnStop } from './at-rest.ts'
-import { factsOf, type Rule } from './rule.ts'
+import { factsOf, type Rule, type Say, sayIn } from './rule.ts'
 import { coilBinds, looseAtDroop, ratioFalls, shockCloses } from './shock.ts'
 import { assumedVolume, littleCoilover, neverMet, openAtContact, overRatedPressure, twoRateChanges } from './stop.ts'
 
@@ -30,7 +30,8 @@ export function findings(
   model: CornerModel,
   figures: AxleFigures,
   plan: Pick<Plan, 'units' | 'targets'>,
+  say: Say = sayIn(plan.units),
 ): Finding[] {
-  const facts = factsOf(axle, model, figures, plan)
+  const facts = factsOf(axle, model, figures, plan, say)
   return RULES.flatMap(rule => rule(facts) ?? []).sort((a, b) => RANK[a.severity] - RANK[b.severity])
 }

@@ -4,6 +4,18 @@ import { type FormatOptions, formatMeasure } from '../../units/format.ts'
 import type { Quantity } from '../../units/quantity.ts'
 import type { AxleFigures, Finding } from '../results.ts'
 
+/** Writes a value with its unit. */
+export type Say = (value: number, quantity: Quantity, options?: FormatOptions) => string
+
+/** In the units of a system. */
+export const sayIn =
+  (system: Plan['units']): Say =>
+  (value, quantity, options) =>
+    formatMeasure(value, quantity, system, { unit: true, ...options })
+
+/** For whoever counts findings and does not read them: formatting is a good part of the work. */
+export const unsaid: Say = () => ''
+
 /** What a rule looks at: the axle as the plan has it, its corner, its figures, and how to write a value. */
 export interface Facts {
   readonly axle: Axle
@@ -11,7 +23,7 @@ export interface Facts {
   readonly figures: AxleFigures
   readonly targets: Plan['targets']
   /** A value with its unit, in the plan's own units. */
-  readonly say: (value: number, quantity: Quantity, options?: FormatOptions) => string
+  readonly say: Say
 }
 
 /** One thing to look for: a finding, or null when there is nothing to say. */
@@ -22,10 +34,11 @@ export const factsOf = (
   model: CornerModel,
   figures: AxleFigures,
   plan: Pick<Plan, 'units' | 'targets'>,
+  say: Say,
 ): Facts => ({
   axle,
   model,
   figures,
   targets: plan.targets,
-  say: (value, quantity, options) => formatMeasure(value, quantity, plan.units, { unit: true, ...options }),
+  say,
 })
