@@ -1,5 +1,4 @@
-import { pchip } from '../numerics/pchip.ts'
-import { findRoot } from '../numerics/roots.ts'
+import { cubicPieces } from '../numerics/cubic-pieces.ts'
 import type { Curve } from '../plan/schema.ts'
 
 /** Force of a damper one way, over speed, and back. */
@@ -10,31 +9,21 @@ export interface DamperCurve {
   speed(force: number): number
 }
 
-/** Finest speed told apart, m/s. */
-const SPEED_TOLERANCE = 1e-9
-
 /** The rows of a curve that rises from (0, 0), joined by a curve that never overshoots them; one without rows holds back nothing. */
 export function damperCurve(curve: Curve): DamperCurve {
   if (curve.length < 2) return { force: () => 0, speed: () => Infinity }
-  const shape = pchip(
+  const shape = cubicPieces(
     curve.map(row => row.velocity),
     curve.map(row => row.force),
   )
-  const fastest = curve.at(-1)!
-  const beyond = Math.max(0, shape.slopes.at(-1)!)
-  const force = (speed: number): number =>
-    speed <= fastest.velocity ? shape.at(speed).value : fastest.force + beyond * (speed - fastest.velocity)
+  const { velocity: fastest, force: most } = curve.at(-1)!
+  const beyond = Math.max(0, shape.lastSlope)
   return {
-    force,
+    force: speed => (speed <= fastest ? shape.value(speed) : most + beyond * (speed - fastest)),
     speed: wanted => {
-      if (wanted >= fastest.force)
-        return beyond > 0
-          ? fastest.velocity + (wanted - fastest.force) / beyond
-          : wanted > fastest.force
-            ? Infinity
-            : fastest.velocity
-      const root = findRoot(speed => force(speed) - wanted, 0, fastest.velocity, SPEED_TOLERANCE)
-      return root.found ? root.at : fastest.velocity
+      if (wanted < most) return shape.where(wanted)
+      if (beyond > 0) return fastest + (wanted - most) / beyond
+      return wanted > most ? Infinity : fastest
     },
   }
 }

@@ -1,93 +1,135 @@
 /** Gives the slopes of a state into `slopes`. Smooth while a step lasts. */
 export type Slopes = (time: number, state: Float64Array, slopes: Float64Array) => void
 
-const C = [0, 1 / 5, 3 / 10, 4 / 5, 8 / 9, 1, 1]
-const A = [
-  [],
-  [1 / 5],
-  [3 / 40, 9 / 40],
-  [44 / 45, -56 / 15, 32 / 9],
-  [19372 / 6561, -25360 / 2187, 64448 / 6561, -212 / 729],
-  [9017 / 3168, -355 / 33, 46732 / 5247, 49 / 176, -5103 / 18656],
-  [35 / 384, 0, 500 / 1113, 125 / 192, -2187 / 6784, 11 / 84],
-]
-const ERROR = [71 / 57600, 0, -71 / 16695, 71 / 1920, -17253 / 339200, 22 / 525, -1 / 40]
-const DENSE = [
-  -12715105075 / 11282082432,
-  0,
-  87487479700 / 32700410799,
-  -10690763975 / 1880347072,
-  701980252875 / 199316789632,
-  -1453857185 / 822651844,
-  69997945 / 29380423,
-]
-
 /**
  * One step after another of the embedded Runge–Kutta pair of order 5(4) of J. R. Dormand and P. J. Prince (J. Comput. Appl. Math. 6 (1980) 19),
  * with its continuous extension (E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. 1993, §II.6).
- * The caller decides on the length of steps; `error` says what the step cost.
+ * The last look of a step is the first of the next one, so a step costs six looks. The caller decides on the length of steps.
+ * Places from `steered` on are carried: quadratures no slope depends on, which cost no stages and do not steer the length.
  */
 export class DormandPrince {
-  /** Time and state at the start of the step last taken, and where it ended. */
+  /** Where the step starts, and its state. */
   time = 0
+  readonly start: Float64Array
+  /** Length of the step last tried, and the state at its end. */
   length = 0
   readonly end: Float64Array
-  private readonly start: Float64Array
-  private readonly stages: readonly Float64Array[]
   private readonly trial: Float64Array
+  private first: Float64Array
+  private readonly second: Float64Array
+  private readonly third: Float64Array
+  private readonly fourth: Float64Array
+  private readonly fifth: Float64Array
+  private readonly sixth: Float64Array
+  private last: Float64Array
 
   constructor(
     private readonly slopes: Slopes,
-    size: number,
+    private readonly steered: number,
+    size = steered,
   ) {
-    const array = () => new Float64Array(size)
-    this.end = array()
+    const array = (): Float64Array => new Float64Array(size)
     this.start = array()
+    this.end = array()
     this.trial = array()
-    this.stages = C.map(array)
+    this.first = array()
+    this.second = array()
+    this.third = array()
+    this.fourth = array()
+    this.fifth = array()
+    this.sixth = array()
+    this.last = array()
+  }
+
+  /** Starts from a time and state anew: after a jump, or when the slopes have become others. */
+  begin(time: number, state: Float64Array): void {
+    this.time = time
+    this.start.set(state)
+    this.slopes(time, this.start, this.first)
   }
 
   /**
-   * Tries a step from (time, state) of `length` s.
-   * @param tolerance largest error of each component that counts as 1, in that component's own unit; infinite to leave it out
-   * @returns the step's error over the tolerance: 1 or less is good
+   * Tries a step of `length`.
+   * @param tolerance largest error of each steered place that counts as 1, in its own unit; infinite to leave it out
+   * @returns the step's error over the tolerance, the worst of all places: 1 or less is good
    */
-  attempt(time: number, state: Float64Array, length: number, tolerance: Float64Array): number {
-    const { start, trial, stages, end } = this
-    this.time = time
-    this.length = length
-    start.set(state)
-    this.slopes(time, state, stages[0]!)
-    for (let s = 1; s < 7; s += 1) {
-      const row = A[s]!
-      for (let i = 0; i < trial.length; i += 1) {
-        let sum = 0
-        for (let j = 0; j < s; j += 1) sum += row[j]! * stages[j]![i]!
-        trial[i] = start[i]! + length * sum
-      }
-      if (s === 6) end.set(trial)
-      this.slopes(time + C[s]! * length, trial, stages[s]!)
-    }
+  attempt(length: number, tolerance: Float64Array): number {
+    const { slopes, steered, time, start: y, end, trial } = this
+    const { first: k1, second: k2, third: k3, fourth: k4, fifth: k5, sixth: k6, last: k7 } = this
+    const h = length
+    this.length = h
+    for (let i = 0; i < steered; i += 1) trial[i] = y[i]! + h * (1 / 5) * k1[i]!
+    slopes(time + h / 5, trial, k2)
+    for (let i = 0; i < steered; i += 1) trial[i] = y[i]! + h * ((3 / 40) * k1[i]! + (9 / 40) * k2[i]!)
+    slopes(time + h * (3 / 10), trial, k3)
+    for (let i = 0; i < steered; i += 1)
+      trial[i] = y[i]! + h * ((44 / 45) * k1[i]! - (56 / 15) * k2[i]! + (32 / 9) * k3[i]!)
+    slopes(time + h * (4 / 5), trial, k4)
+    for (let i = 0; i < steered; i += 1)
+      trial[i] =
+        y[i]! + h * ((19372 / 6561) * k1[i]! - (25360 / 2187) * k2[i]! + (64448 / 6561) * k3[i]! - (212 / 729) * k4[i]!)
+    slopes(time + h * (8 / 9), trial, k5)
+    for (let i = 0; i < steered; i += 1)
+      trial[i] =
+        y[i]! +
+        h *
+          ((9017 / 3168) * k1[i]! -
+            (355 / 33) * k2[i]! +
+            (46732 / 5247) * k3[i]! +
+            (49 / 176) * k4[i]! -
+            (5103 / 18656) * k5[i]!)
+    slopes(time + h, trial, k6)
+    for (let i = 0; i < end.length; i += 1)
+      end[i] =
+        y[i]! +
+        h *
+          ((35 / 384) * k1[i]! +
+            (500 / 1113) * k3[i]! +
+            (125 / 192) * k4[i]! -
+            (2187 / 6784) * k5[i]! +
+            (11 / 84) * k6[i]!)
+    slopes(time + h, end, k7)
     let worst = 0
-    for (let i = 0; i < end.length; i += 1) {
-      let sum = 0
-      for (let s = 0; s < 7; s += 1) sum += ERROR[s]! * stages[s]![i]!
-      worst = Math.max(worst, Math.abs(length * sum) / tolerance[i]!)
+    for (let i = 0; i < steered; i += 1) {
+      const off =
+        (71 / 57600) * k1[i]! -
+        (71 / 16695) * k3[i]! +
+        (71 / 1920) * k4[i]! -
+        (17253 / 339200) * k5[i]! +
+        (22 / 525) * k6[i]! -
+        (1 / 40) * k7[i]!
+      const error = Math.abs(h * off) / tolerance[i]!
+      if (!(error <= worst)) worst = error
     }
     return worst
   }
 
-  /** The state inside the step last tried, `share` of it along (0 to 1), into `state`; good to order 4. */
-  within(share: number, state: Float64Array): void {
-    const { start, end, stages, length } = this
+  /** Goes on from the end of the step last tried. */
+  advance(): void {
+    this.time += this.length
+    this.start.set(this.end)
+    const done = this.first
+    this.first = this.last
+    this.last = done
+  }
+
+  /** The state inside the step last tried, `share` of it along (0 to 1), into `state`, its first `places`; good to order 4. */
+  within(share: number, state: Float64Array, places = state.length): void {
+    const { start: y, end, length: h } = this
+    const { first: k1, third: k3, fourth: k4, fifth: k5, sixth: k6, last: k7 } = this
     const rest = 1 - share
-    for (let i = 0; i < state.length; i += 1) {
-      const rise = end[i]! - start[i]!
-      const bend = length * stages[0]![i]! - rise
-      let dense = 0
-      for (let s = 0; s < 7; s += 1) dense += DENSE[s]! * stages[s]![i]!
-      const twist = rise - length * stages[6]![i]! - bend
-      state[i] = start[i]! + share * (rise + rest * (bend + share * (twist + rest * length * dense)))
+    for (let i = 0; i < places; i += 1) {
+      const rise = end[i]! - y[i]!
+      const bend = h * k1[i]! - rise
+      const twist = rise - h * k7[i]! - bend
+      const dense =
+        (-12715105075 / 11282082432) * k1[i]! +
+        (87487479700 / 32700410799) * k3[i]! -
+        (10690763975 / 1880347072) * k4[i]! +
+        (701980252875 / 199316789632) * k5[i]! -
+        (1453857185 / 822651844) * k6[i]! +
+        (69997945 / 29380423) * k7[i]!
+      state[i] = y[i]! + share * (rise + rest * (bend + share * (twist + rest * h * dense)))
     }
   }
 }

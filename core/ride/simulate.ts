@@ -1,307 +1,180 @@
-import type { CornerModel } from '../corner/corner-model.ts'
-import { restingPosition } from '../corner/static-position.ts'
 import { DormandPrince } from '../numerics/dormand-prince.ts'
-import { findRoot } from '../numerics/roots.ts'
-import type { Terrain } from '../plan/schema.ts'
-import { GRAVITY } from '../units/constants.ts'
-import { type Modes, type Moment, QuarterCar, STATE, STATE_SIZE } from './quarter-car.ts'
-import { roadOf } from './terrain.ts'
+import { AT_ONCE, Events } from './events.ts'
+import { STATE, STATES, type Vehicle } from './vehicle.ts'
+import { type Happenings, happen } from './watches.ts'
 
-/** Largest error a step may make at tolerance 1: m, m/s, then J. Works done are carried along, not steered by. */
-const TOLERANCE = [1e-6, 1e-4, 1e-6, 1e-4, 1e-6, ...Array<number>(STATE_SIZE - 5).fill(Infinity)]
+/** Largest error a step may make at tolerance 1: chassis and wheel in m and m/s, stop in m. So chosen that wheels end up within about 0.01 mm. */
+const TOLERANCE = [2e-7, 2e-5, 2e-7, 2e-5, 2e-7]
 
-/** Slower than this a pad that meets the stop may come to rest on its step, m/s. */
-const RESTING_SPEED = 1e-3
+/** First step, and longest one right after something happened, s. */
+const FIRST = 1e-4
+const AFTERWARDS = 1e-3
+
+/** Longest step while steel takes a hit, s: its force comes and goes in a few ms, and its peak is among what is told. */
+const IN_STEEL = 5e-4
 
 /** Shortest step before a run gives up, s. */
 const SHORTEST = 1e-9
 
-/** Share of a step taken before an event that was due already at its start. */
-const AT_ONCE = 1e-6
+/** Steps before a run gives up: so many in all, and so many a second. Far more than any car needs: about 300 a second. */
+const MOST = 50_000
+const MOST_A_SECOND = 20_000
 
-/** What a run tells while it goes: every moment in rising order of time. `touch` when pad meets stop, `bottom` when steel does. */
-export interface Listener {
-  moment(time: number, state: Float64Array, moment: Moment, modes: Modes): void
-  touch?(time: number, padSpeed: number, pushedIn: number): void
-  part?(time: number): void
-  bottom?(time: number): void
+/** So many events without time passing, and the next step is taken whatever happens in it, no longer than this, s. */
+const STUCK = 20
+const FORCED = 1e-6
+
+/** Shares of a step that differ by less are one place. */
+const ROUNDING = 1e-12
+
+/** Hears a run in rising order of time. At a moment, the corners of the vehicle hold its forces. */
+export interface Listener extends Happenings {
+  /** Even samples; turns of a wheel against its chassis; ends of steps, where alone the works done are known. */
+  moment(time: number, state: Float64Array, kind: 'sample' | 'turn' | 'end'): void
 }
 
 export interface RunOptions {
   /** Scales every tolerance: 0.1 is ten times tighter. */
   readonly tolerance?: number
-  /** Times between moments told besides the steps' own ends, s. */
+  /** Times between even samples, s. */
   readonly sample?: number
 }
 
 export type RunOutcome =
-  | {
-      readonly ok: true
-      readonly steps: number
-      readonly evaluations: number
-      readonly car: QuarterCar
-      readonly end: Float64Array
-      readonly start: Float64Array
-    }
-  | { readonly ok: false; readonly reason: 'no rest' | 'step too short'; readonly time: number }
+  | { readonly ok: true; readonly steps: number; readonly evaluations: number; readonly end: Float64Array }
+  | { readonly ok: false; readonly reason: 'too many steps' | 'step too short'; readonly time: number }
 
-/** An event: passed when its value goes from below zero to zero or more. */
-interface Watch {
-  readonly value: (moment: Moment, state: Float64Array, time: number) => number
-  readonly happen: (moment: Moment, state: Float64Array, time: number) => void
-}
+/** Time between even samples where nobody asks for another, s. */
+export const SAMPLE = 2e-3
 
 class Run {
-  readonly car: QuarterCar
-  readonly state = new Float64Array(STATE_SIZE)
-  readonly modes: Modes = { stop: 'clear', end: 'none', endPushes: false, ground: true }
-  evaluations = 0
+  readonly state: Float64Array
   steps = 0
-  private readonly inner = new Float64Array(STATE_SIZE)
+  evaluations = 0
+  private readonly solver: DormandPrince
+  private readonly events: Events
+  private readonly inner: Float64Array
+  /** Even samples told. */
+  private samples = 0
+  private time = 0
+  private length = FIRST
+  /** Events in a row that let no time pass. */
+  private atOnce = 0
 
   constructor(
-    readonly model: CornerModel,
-    readonly terrain: Terrain,
+    private readonly vehicle: Vehicle,
+    start: Float64Array,
     private readonly listener: Listener,
+    private readonly sample: number,
   ) {
-    this.car = new QuarterCar(model, roadOf(terrain, model.corner.tire.radius))
+    this.state = start.slice()
+    this.inner = new Float64Array(vehicle.size)
+    this.solver = new DormandPrince(
+      (time, state, slopes) => {
+        this.evaluations += 1
+        vehicle.slopes(time, state, slopes)
+        this.events.stage(state)
+      },
+      vehicle.steered,
+      vehicle.size,
+    )
+    this.events = new Events(vehicle, this.solver)
   }
 
-  readonly slopes = (time: number, state: Float64Array, slopes: Float64Array): void => {
-    this.evaluations += 1
-    const now = this.car.look(time, state, this.modes)
-    slopes[STATE.chassis] = state[STATE.chassisSpeed]!
-    slopes[STATE.chassisSpeed] = now.chassisAcceleration
-    slopes[STATE.wheel] = state[STATE.wheelSpeed]!
-    slopes[STATE.wheelSpeed] = now.wheelAcceleration
-    slopes[STATE.stop] =
-      this.modes.stop === 'touching'
-        ? now.padSpeed
-        : this.modes.stop === 'apart'
-          ? -this.car.extensionSpeed(state[STATE.stop]!)
-          : 0
-    slopes[STATE.damperWork] = now.damper * now.wheelSpeed
-    slopes[STATE.stopWork] = now.stopAtWheel * now.wheelSpeed
-    slopes[STATE.tireWork] = now.tire * (now.roadRise - state[STATE.wheelSpeed]!)
-    slopes[STATE.roadWork] = now.tire * now.roadRise
-    slopes[STATE.endWork] = now.end * now.wheelSpeed
-    slopes[STATE.springWork] = now.springs * now.wheelSpeed
+  private tell(time: number, state: Float64Array, kind: 'sample' | 'turn' | 'end'): void {
+    this.vehicle.look(time, state)
+    this.listener.moment(time, state, kind)
   }
 
-  /** Where the car stands or falls at the start; false when it has no rest to start from. */
-  begin(): boolean {
-    const { model, car, state, modes } = this
-    const { tire, cornerMass } = model.corner
-    if (this.terrain.kind === 'landing') {
-      const speed = -Math.sqrt(2 * GRAVITY * this.terrain.drop)
-      state[STATE.chassis] = -model.droop
-      state[STATE.chassisSpeed] = speed
-      state[STATE.wheelSpeed] = speed
-      modes.ground = car.look(0, state, modes).tireRaw >= 0
-      modes.end = 'droop'
-      modes.endPushes = true
-    } else {
-      const weight = car.sprung * GRAVITY
-      const rest = restingPosition(model, weight, 0, 'fast')
-      if (rest >= model.bump || rest <= model.droop) return false
-      state[STATE.wheel] = (-cornerMass * GRAVITY) / tire.rate
-      state[STATE.chassis] = state[STATE.wheel]! - rest
-      if (rest === model.engagement && car.step > 0) modes.stop = 'resting'
+  /** Tells what lies inside the step last taken, up to a share of it: even samples, and turns between them. */
+  private tellInside(share: number): void {
+    const { solver, events, inner, vehicle } = this
+    const { time, length } = solver
+    for (let turn = 0; ; ) {
+      const at = this.samples * this.sample
+      // A sample that falls on the end of the step but for rounding is inside it.
+      const even = Math.min((at - time) / length, share)
+      const turned = turn < events.turns ? events.turned[turn]! : Infinity
+      const isEven = at - time <= (share + ROUNDING) * length && even <= turned
+      if (!isEven && turned > share) return
+      const next = Math.max(0, isEven ? even : turned)
+      solver.within(next, inner, vehicle.steered)
+      this.tell(isEven ? at : time + next * length, inner, isEven ? 'sample' : 'turn')
+      if (isEven) this.samples += 1
+      else turn += 1
     }
-    if (modes.stop === 'clear') {
-      const { pad } = car.look(0, state, modes)
-      if (pad > 0) {
-        modes.stop = 'touching'
-        state[STATE.stop] = pad
-      }
-    }
-    return true
   }
 
-  private touch(now: Moment, state: Float64Array, time: number): void {
-    const { modes, car } = this
-    this.listener.touch?.(time, now.padSpeed, state[STATE.stop]!)
-    const out = state[STATE.stop]! <= 0
-    if (
-      out &&
-      car.step > 0 &&
-      Math.abs(now.padSpeed) < RESTING_SPEED &&
-      now.restingForce > 0 &&
-      now.restingForce < car.step
-    ) {
-      const { sprung, unsprung } = car
-      const shared = (sprung * state[STATE.chassisSpeed]! + unsprung * state[STATE.wheelSpeed]!) / (sprung + unsprung)
-      state[STATE.chassisSpeed] = shared
-      state[STATE.wheelSpeed] = shared
-      modes.stop = 'resting'
-    } else modes.stop = 'touching'
-  }
-
-  /** What may happen next, in the modes of now. */
-  private watches(): Watch[] {
-    const { modes, car, model } = this
-    const list: Watch[] = []
-    const part = (to: 'clear' | 'apart') => (_: Moment, state: Float64Array, time: number) => {
-      modes.stop = to
-      if (to === 'clear') state[STATE.stop] = 0
-      this.listener.part?.(time)
-    }
-    switch (modes.stop) {
-      case 'clear':
-        if (model.corner.stop !== null)
-          list.push({ value: now => now.pad, happen: (now, state, time) => this.touch(now, state, time) })
-        break
-      case 'touching':
-        list.push({ value: now => -now.pad, happen: part('clear') })
-        list.push({ value: now => (now.pad > 0 ? -now.stop : -1), happen: part('apart') })
-        break
-      case 'resting':
-        list.push({ value: now => -now.restingForce, happen: part('clear') })
-        list.push({ value: now => now.restingForce - car.step, happen: () => (modes.stop = 'touching') })
-        break
-      case 'apart':
-        list.push({
-          value: (now, state) => now.pad - state[STATE.stop]!,
-          happen: (now, state, time) => this.touch(now, state, time),
-        })
-        list.push({
-          value: (_, state) => -state[STATE.stop]!,
-          happen: (_, state) => {
-            state[STATE.stop] = 0
-            modes.stop = 'clear'
-          },
-        })
-    }
-    if (modes.end === 'none') {
-      const meet = (end: 'bump' | 'droop') => (_: Moment, _state: Float64Array, time: number) => {
-        modes.end = end
-        modes.endPushes = true
-        if (end === 'bump') this.listener.bottom?.(time)
-      }
-      list.push({ value: now => now.wheelPosition - model.bump, happen: meet('bump') })
-      list.push({ value: now => model.droop - now.wheelPosition, happen: meet('droop') })
-    } else {
-      const inward = modes.end === 'bump' ? 1 : -1
-      const end = modes.end === 'bump' ? model.bump : model.droop
-      list.push({
-        value: now => inward * (end - now.wheelPosition),
-        happen: () => {
-          modes.end = 'none'
-          modes.endPushes = false
-        },
-      })
-      list.push({
-        value: now => (modes.endPushes ? -1 : 1) * inward * now.endRaw,
-        happen: () => (modes.endPushes = !modes.endPushes),
-      })
-    }
-    list.push({
-      value: now => (modes.ground ? -now.tireRaw : now.tireRaw),
-      happen: () => (modes.ground = !modes.ground),
+  /** While touching, the stop is where the pad is. */
+  private settleStops(state: Float64Array): void {
+    this.vehicle.corners.forEach(({ modes, pad }, i) => {
+      if (modes.stop === 'touching') state[STATES * i + STATE.stop] = Math.max(0, pad)
     })
-    return list
   }
 
-  private tell(time: number, state: Float64Array): void {
-    this.listener.moment(time, state, this.car.look(time, state, this.modes), this.modes)
+  private begin(): void {
+    this.solver.begin(this.time, this.state)
+    this.events.armed(this.state)
   }
 
-  /** Runs to the end; false with the time reached when a step gets too short. */
-  go(options: RunOptions): { readonly ok: boolean; readonly time: number } {
-    const { car, state, inner, modes } = this
-    const { road } = car
-    const solver = new DormandPrince(this.slopes, STATE_SIZE)
-    const scale = options.tolerance ?? 1
-    const tolerance = Float64Array.from(TOLERANCE, one => one * scale)
-    const sample = options.sample ?? 1e-3
-    const stops = [...road.breaks.filter(at => at > 0 && at < road.duration), road.duration]
-    let time = 0
-    let length = 1e-4
-    let nextSample = 0
-    for (const stop of stops) {
-      while (time < stop) {
-        const watches = this.watches()
-        const step = Math.min(length, road.longestStep, stop - time)
-        const error = solver.attempt(time, state, step, tolerance)
-        const better = Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2))
-        length = step * better
-        if (!(error <= 1)) {
-          if (!(step > SHORTEST)) return { ok: false, time }
-          length = Number.isFinite(error) ? length : step * 0.1
-          continue
-        }
-        this.steps += 1
-        const event = this.firstEvent(solver, watches)
-        const share = event?.share ?? 1
-        const until = time + share * step
-        while (nextSample <= until && nextSample <= road.duration) {
-          solver.within((nextSample - time) / step, inner)
-          this.settleStop(nextSample, inner)
-          this.tell(nextSample, inner)
-          nextSample += sample
-        }
-        if (event === null) state.set(solver.end)
-        else solver.within(share, state)
-        time = event === null && step === stop - time ? stop : until
-        this.settleStop(time, state)
-        this.tell(time, state)
-        if (event !== null) {
-          event.watch.happen({ ...car.look(time, state, modes) }, state, time)
-          length = Math.max(1e-5, Math.min(length, 1e-3))
-        }
+  /** Goes on to a break of the road; null when it gets there. */
+  to(stop: number, tolerance: Float64Array, longest: number, mostSteps: number): RunOutcome | null {
+    const { solver, events, vehicle, state, listener } = this
+    vehicle.between(this.time, stop)
+    this.begin()
+    while (this.time < stop) {
+      const forced = this.atOnce > STUCK
+      const left = stop - this.time
+      const most = forced ? FORCED : vehicle.bottomed() ? IN_STEEL : longest
+      const step = Math.min(this.length, most, left)
+      events.suspected = false
+      const error = solver.attempt(step, tolerance)
+      this.length = step * Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2))
+      if (!(error <= 1)) {
+        if (step <= SHORTEST) return { ok: false, reason: 'step too short', time: this.time }
+        if (!Number.isFinite(error)) this.length = step * 0.1
+        continue
       }
-    }
-    return { ok: true, time }
-  }
-
-  /** While touching, the stop is where the pad is: keeps the carried state from drifting off it. */
-  private settleStop(time: number, state: Float64Array): void {
-    if (this.modes.stop === 'touching') state[STATE.stop] = Math.max(0, this.car.look(time, state, this.modes).pad)
-  }
-
-  /** The first watch passed within the step last taken, and how far along it; null when none is. */
-  private firstEvent(solver: DormandPrince, watches: readonly Watch[]): { share: number; watch: Watch } | null {
-    const { inner, car, modes } = this
-    const valueAt = (watch: Watch, share: number): number => {
-      const time = solver.time + share * solver.length
-      solver.within(share, inner)
-      return watch.value(car.look(time, inner, modes), inner, time)
-    }
-    const LOOKS = [0, 0.25, 0.5, 0.75, 1]
-    let first: { share: number; watch: Watch } | null = null
-    for (const watch of watches) {
-      let before = valueAt(watch, 0)
-      for (let i = 1; i < LOOKS.length; i += 1) {
-        const after = valueAt(watch, LOOKS[i]!)
-        if (first !== null && LOOKS[i - 1]! >= first.share) break
-        if (i === 1 && before >= 0 && after > before) {
-          // Wrong from the start: the modes were set on the very edge, and it went the other way.
-          if (first === null || first.share > AT_ONCE) first = { share: AT_ONCE, watch }
-          break
-        }
-        if (before < 0 && after >= 0) {
-          const root = findRoot(share => valueAt(watch, share), LOOKS[i - 1]!, LOOKS[i]!, 1e-9)
-          const share = root.found ? root.at : LOOKS[i]!
-          if (first === null || share < first.share) first = { share: Math.max(share, 1e-9), watch }
-          break
-        }
-        before = after
+      this.steps += 1
+      if (this.steps > mostSteps) return { ok: false, reason: 'too many steps', time: this.time }
+      const place = events.first()
+      const share = place < 0 || forced ? 1 : events.share
+      this.tellInside(share)
+      if (share === 1) state.set(solver.end)
+      else solver.within(share, state)
+      this.time = share === 1 && step === left ? stop : solver.time + share * step
+      this.tell(this.time, state, 'end')
+      this.settleStops(state)
+      if (place < 0) {
+        this.atOnce = 0
+        solver.advance()
+        events.armed(state)
+        continue
       }
+      this.atOnce = share <= AT_ONCE ? this.atOnce + 1 : 0
+      happen(vehicle, place, state, this.time, listener)
+      this.length = Math.min(this.length, AFTERWARDS)
+      this.begin()
     }
-    return first
+    return null
   }
 }
 
 /**
- * Drives one corner over a terrain: an adaptive pair that stops at every touch, parting and limit and goes on from there.
- * Starts at rest (landing: at full droop, tire just touching, falling at √(2·g·drop)). The listener hears every moment.
+ * Drives a vehicle over its roads from a state: an adaptive pair that stops at every touch, parting and limit and goes on from there.
+ * The listener hears every moment. A run that needs too many steps, or too short ones, ends with that as its outcome.
  */
-export function drive(model: CornerModel, terrain: Terrain, listener: Listener, options: RunOptions = {}): RunOutcome {
-  const run = new Run(model, terrain, listener)
-  if (!run.begin()) return { ok: false, reason: 'no rest', time: 0 }
-  const start = run.state.slice()
-  const { ok, time } = run.go(options)
-  return ok
-    ? { ok, steps: run.steps, evaluations: run.evaluations, car: run.car, start, end: run.state }
-    : { ok, reason: 'step too short', time }
+export function drive(vehicle: Vehicle, start: Float64Array, listener: Listener, options: RunOptions = {}): RunOutcome {
+  const run = new Run(vehicle, start, listener, options.sample ?? SAMPLE)
+  const scale = options.tolerance ?? 1
+  const tolerance = Float64Array.from(vehicle.corners.flatMap(() => TOLERANCE.map(one => one * scale)))
+  const duration = Math.max(...vehicle.roads.map(road => road.duration))
+  const longest = Math.min(...vehicle.roads.map(road => road.longestStep))
+  const breaks = vehicle.roads.flatMap(road => road.breaks).filter(at => at > 0 && at < duration)
+  const stops = [...new Set([...breaks, duration])].sort((a, b) => a - b)
+  for (const stop of stops) {
+    const ended = run.to(stop, tolerance, longest, MOST + MOST_A_SECOND * duration)
+    if (ended !== null) return ended
+  }
+  return { ok: true, steps: run.steps, evaluations: run.evaluations, end: run.state }
 }

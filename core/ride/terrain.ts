@@ -1,18 +1,18 @@
-import { seededRandom } from '../numerics/random.ts'
 import type { Terrain } from '../plan/schema.ts'
-import type { Road } from './road.ts'
+import { type MeasuredCourse, measuredRoad } from './measured-road.ts'
+import { LEAD_IN, LONGEST_STEP, type Road, RUN_OUT } from './road.ts'
+import { rough } from './rough.ts'
 
-/** Level road before and after an obstacle, s. */
-const LEAD_IN = 1
-const RUN_OUT = 2
+/** What can be driven: a terrain of the plan, or a road somebody measured. */
+export type Course = Terrain | MeasuredCourse
+
 const LANDING_TIME = 3
 
-/** A step no longer than this sees every motion of a car, s. */
-const LONGEST_STEP = 0.02
-
-const flat = (duration: number): Road => ({
+/** A level road. */
+export const flat = (duration: number): Road => ({
   duration,
-  at: () => ({ height: 0, rise: 0 }),
+  height: () => 0,
+  rise: () => 0,
   breaks: [],
   longestStep: LONGEST_STEP,
 })
@@ -24,13 +24,10 @@ function whoops({ spacing, height, speed, count }: Extract<Terrain, { kind: 'who
   const turning = (2 * Math.PI) / period
   return {
     duration: end + RUN_OUT,
-    at: time => {
-      if (time <= LEAD_IN || time >= end) return { height: 0, rise: 0 }
-      const angle = turning * (time - LEAD_IN)
-      return { height: (height / 2) * (1 - Math.cos(angle)), rise: (height / 2) * turning * Math.sin(angle) }
-    },
+    height: time => (time <= LEAD_IN || time >= end ? 0 : (height / 2) * (1 - Math.cos(turning * (time - LEAD_IN)))),
+    rise: time => (time <= LEAD_IN || time >= end ? 0 : (height / 2) * turning * Math.sin(turning * (time - LEAD_IN))),
     breaks: [LEAD_IN, end],
-    longestStep: Math.min(LONGEST_STEP, period / 8),
+    longestStep: Math.min(LONGEST_STEP, period / 4),
   }
 }
 
@@ -48,83 +45,37 @@ function ledge({ height, length, speed }: Extract<Terrain, { kind: 'ledge' }>, t
   const up = start + reach
   const down = up + length
   const end = down + reach
-  const arc = (distance: number) => {
-    const across = Math.sqrt(radius * radius - distance * distance)
-    return { height: across - (radius - height), rise: (-distance / across) * speed }
-  }
+  const arc = (distance: number): number => Math.sqrt(radius * radius - distance * distance)
   return {
     duration: end / speed + RUN_OUT,
-    at: time => {
+    height: time => {
       const x = speed * time
-      if (x <= start || x >= end) return { height: 0, rise: 0 }
-      return x < up ? arc(x - up) : x <= down ? { height, rise: 0 } : arc(x - down)
+      if (x <= start || x >= end) return 0
+      return x > up && x < down ? height : arc(x - (x <= up ? up : down)) - (radius - height)
+    },
+    rise: time => {
+      const x = speed * time
+      if (x <= start || x >= end || (x > up && x < down)) return 0
+      const across = x - (x <= up ? up : down)
+      return (-across / arc(across)) * speed
     },
     breaks: [start, up, down, end].map(place => place / speed),
     longestStep: Math.min(LONGEST_STEP, Math.max(reach, 1e-3) / speed / 4),
   }
 }
 
-/** Gd(n₀), m³, geometric mean of each road class: ISO 8608:2016, table C.1 (classes A to E as printed; F to H each four times the one before). */
-export const ROUGHNESS = {
-  A: 16e-6,
-  B: 64e-6,
-  C: 256e-6,
-  D: 1024e-6,
-  E: 4096e-6,
-  F: 16384e-6,
-  G: 65536e-6,
-  H: 262144e-6,
-} as const
-
-/** Reference spatial frequency of ISO 8608, and the band it describes a road over, cycles/m. */
-const N0 = 0.1
-const BAND = [0.011, 2.83] as const
-const LINES = 240
-
-/**
- * A road of an ISO 8608 class as a sum of sines with seeded phases: Gd(n) = Gd(n₀)·(n/n₀)⁻², each line carrying its band's whole variance,
- * Gd(n₀)·n₀²·(1/n₁ − 1/n₂). Class means, not their upper limits.
- */
-function rough({ isoClass, speed, duration, seed }: Extract<Terrain, { kind: 'rough' }>): Road {
-  const random = seededRandom(seed)
-  const ratio = (BAND[1] / BAND[0]) ** (1 / LINES)
-  const lines = Array.from({ length: LINES }, (_, i) => {
-    const low = BAND[0] * ratio ** i
-    const high = low * ratio
-    const frequency = low + (high - low) * random()
-    const amplitude = Math.sqrt(2 * ROUGHNESS[isoClass] * N0 * N0 * (1 / low - 1 / high))
-    return { turning: 2 * Math.PI * frequency * speed, amplitude, phase: 2 * Math.PI * random() }
-  })
-  const height = (time: number): number =>
-    lines.reduce((sum, line) => sum + line.amplitude * Math.sin(line.turning * time + line.phase), 0)
-  const atStart = height(0)
-  return {
-    duration,
-    at: time => {
-      let z = -atStart
-      let rise = 0
-      for (const { turning, amplitude, phase } of lines) {
-        const angle = turning * time + phase
-        z += amplitude * Math.sin(angle)
-        rise += amplitude * turning * Math.cos(angle)
-      }
-      return { height: z, rise }
-    },
-    breaks: [],
-    longestStep: Math.min(LONGEST_STEP, 1 / (8 * BAND[1] * speed)),
-  }
-}
-
-/** The road of a terrain under a wheel of `radius` m. */
-export function roadOf(terrain: Terrain, radius: number): Road {
-  switch (terrain.kind) {
+/** The road of a course under a wheel of `radius` m. */
+export function roadOf(course: Course, radius: number): Road {
+  switch (course.kind) {
     case 'whoops':
-      return whoops(terrain)
+      return whoops(course)
     case 'landing':
       return flat(LANDING_TIME)
     case 'ledge':
-      return ledge(terrain, radius)
+      return ledge(course, radius)
     case 'rough':
-      return rough(terrain)
+      return rough(course)
+    case 'measured':
+      return measuredRoad(course, radius)
   }
 }

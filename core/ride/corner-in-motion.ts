@@ -1,0 +1,139 @@
+import type { CornerModel } from '../corner/corner-model.ts'
+import { type DamperCurve, damperCurve } from '../forces/damper.ts'
+import type { CornerTable } from './corner-table.ts'
+import type { Modes } from './modes.ts'
+import { StopInMotion } from './stop-in-motion.ts'
+
+/** Steel on steel beyond full bump or droop, at the wheel: N/m and N·s/m. */
+export const CONTACT = { rate: 2e7, damping: 2e4 } as const
+
+/** Damping ratios of the sprung mass assumed where a plan has no damper curves: common practice, softer in compression. */
+export const ASSUMED_DAMPING = { compression: 0.25, rebound: 0.5 } as const
+
+/** A wheel without mass would answer at once: it is given at least this share of the corner's mass. */
+const LEAST_UNSPRUNG = 1e-3
+
+/** Slower motion ratios than this do not make assumed damping grow without bound. */
+const LEAST_RATIO = 0.1
+
+/** Sprung and unsprung mass of a corner, kg. */
+export const massesOf = ({ corner }: CornerModel): { sprung: number; unsprung: number } => ({
+  sprung: corner.cornerMass - corner.unsprungMass,
+  unsprung: Math.max(corner.unsprungMass, corner.cornerMass * LEAST_UNSPRUNG),
+})
+
+/** The shock's dampers; a way without rows gets the assumed share of critical damping, straight in speed. */
+function dampersOf(model: CornerModel, sprung: number): { compression: DamperCurve; rebound: DamperCurve } {
+  const { compression, rebound } = model.corner.shock
+  const critical = 2 * Math.sqrt(Math.max(0, model.wheelRate(0, 'slow')) * sprung)
+  const ratio = Math.max(LEAST_RATIO, Math.abs(model.linkage.at(0).shockRatio))
+  const assumed = (share: number) => [
+    { velocity: 0, force: 0 },
+    { velocity: 1, force: (share * critical) / ratio ** 2 },
+  ]
+  return {
+    compression: damperCurve(compression.length < 2 ? assumed(ASSUMED_DAMPING.compression) : compression),
+    rebound: damperCurve(rebound.length < 2 ? assumed(ASSUMED_DAMPING.rebound) : rebound),
+  }
+}
+
+/**
+ * The forces of one corner in motion: springs and fast gas, dampers at the shaft's speed through the motion ratio, the stop, steel at the ends
+ * of the travel, the tire. Forces in N, at the wheel unless said otherwise, positive pushing chassis and wheel apart; positions in m.
+ * A look leaves what it finds in the fields, so that a ride's loop makes nothing anew.
+ */
+export class CornerInMotion {
+  readonly sprung: number
+  readonly unsprung: number
+  readonly stop: StopInMotion | null
+  readonly modes: Modes = { stop: 'clear', end: 'none', endPushes: false, ground: true }
+  readonly dampingAssumed: boolean
+
+  /** Wheel position from ride height, and its speed, m/s. */
+  wheel = 0
+  speed = 0
+  springs = 0
+  damper = 0
+  /** Along the stop. */
+  stopForce = 0
+  stopAtWheel = 0
+  /** Of steel at either end: pushes inward, so it is below zero at full droop. */
+  end = 0
+  /** All of it between chassis and wheel. */
+  suspension = 0
+  tire = 0
+  /** Pad movement past the foot of the stop at full length, and its speed, along the stop. */
+  pad = 0
+  padSpeed = 0
+  stopRatio = 0
+  /** Stop force that would keep a resting pad at rest, along it; set by the vehicle. */
+  restingForce = 0
+  /** Height of the road under the wheel, and how fast it rises, m/s. */
+  road = 0
+  roadRise = 0
+  /** Tire and end force before they are kept from pulling. */
+  tireRaw = 0
+  endRaw = 0
+  /** m/s²; set by the vehicle. */
+  chassisAcceleration = 0
+  wheelAcceleration = 0
+
+  private readonly compression: DamperCurve
+  private readonly rebound: DamperCurve
+  private readonly gap: number
+
+  constructor(
+    readonly model: CornerModel,
+    private readonly table: CornerTable,
+  ) {
+    const { shock, stop } = model.corner
+    const { sprung, unsprung } = massesOf(model)
+    this.sprung = sprung
+    this.unsprung = unsprung
+    this.dampingAssumed = shock.compression.length < 2 || shock.rebound.length < 2
+    const { compression, rebound } = dampersOf(model, sprung)
+    this.compression = compression
+    this.rebound = rebound
+    this.stop = stop === null ? null : new StopInMotion(stop)
+    this.gap = stop?.gap ?? 0
+  }
+
+  /** Gives the stop its force, N along it. */
+  carry(force: number): void {
+    this.stopForce = force
+    this.stopAtWheel = force * this.stopRatio
+    this.suspension = this.springs + this.damper + this.end + this.stopAtWheel
+  }
+
+  /**
+   * Works out every force of one moment in the modes of now; a resting stop carries nothing yet.
+   * @param wheel from ride height, and its speed; @param height of the wheel above where its tire just touches level road, and its speed
+   */
+  look(wheel: number, speed: number, height: number, heightSpeed: number, road: number, rise: number): void {
+    const { table, modes, model } = this
+    const { tire } = model.corner
+    table.look(wheel)
+    const { shockRatio, stopRatio } = table
+    const shaftSpeed = speed * shockRatio
+    this.wheel = wheel
+    this.speed = speed
+    this.springs = table.axial * shockRatio
+    this.damper = (shaftSpeed >= 0 ? this.compression.force(shaftSpeed) : -this.rebound.force(-shaftSpeed)) * shockRatio
+    this.road = road
+    this.roadRise = rise
+    this.tireRaw = tire.rate * (road - height) + tire.damping * (rise - heightSpeed)
+    this.tire = modes.ground ? this.tireRaw : 0
+    if (modes.end === 'none') {
+      this.endRaw = 0
+      this.end = 0
+    } else {
+      const past = wheel - (modes.end === 'bump' ? model.bump : model.droop)
+      this.endRaw = CONTACT.rate * past + CONTACT.damping * speed
+      this.end = modes.endPushes ? this.endRaw : 0
+    }
+    this.pad = table.stop - this.gap
+    this.stopRatio = stopRatio
+    this.padSpeed = speed * stopRatio
+    this.carry(modes.stop === 'touching' ? this.stop!.force(this.pad, this.padSpeed) : 0)
+  }
+}

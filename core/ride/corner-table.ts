@@ -1,0 +1,165 @@
+import type { CornerModel } from '../corner/corner-model.ts'
+
+/** What a corner's geometry and springs are at the wheel position last looked at. */
+export interface CornerTable {
+  /** Force of springs and gas along the shock, N. */
+  readonly axial: number
+  /** Motion ratio of the shock. */
+  readonly shockRatio: number
+  /** Pad movement from ride height along the stop, m, and motion ratio of the stop. */
+  readonly stop: number
+  readonly stopRatio: number
+  /** Looks a wheel position up, m from ride height; nothing is made anew. */
+  look(wheel: number): void
+}
+
+/** Widest piece to begin with, m, and how often it may be halved where that is too coarse. */
+const WIDEST = 2e-3
+const MOST_HALVINGS = 5
+
+/** A table this near the corner itself is good enough: a share of the sprung weight, and a length in m. */
+const FORCE_SHARE = 2e-6
+const LENGTH = 1e-9
+
+/** A corner with less travel than this is looked at beyond it, m. */
+const LEAST = 1e-4
+
+/** Numbers of a piece: four coefficients of the axial force, four of shock movement, four of stop movement. */
+const PIECE = 12
+
+interface Asked {
+  readonly axial: number
+  readonly shock: number
+  readonly stop: number
+}
+
+/** Where the shock stands still its force is taken this far beside, m. */
+const BESIDE = 1e-7
+
+function asker(model: CornerModel): (wheel: number) => Asked {
+  const axial = (wheel: number): number => {
+    const { springs, gas } = model.forces(wheel, 'fast', 'below')
+    return (springs + gas) / model.linkage.at(wheel).shockRatio
+  }
+  return wheel => {
+    const { shock, stop, shockRatio } = model.linkage.at(wheel)
+    return { axial: axial(Math.abs(shockRatio) < BESIDE ? wheel + BESIDE : wheel), shock, stop }
+  }
+}
+
+/** Slopes at evenly spaced values, per step, by differences over five of them (exact for quartics). */
+function slopesOf(f: readonly number[]): number[] {
+  const last = f.length - 1
+  return f.map((_, i) => {
+    const at = Math.min(last - 2, Math.max(2, i))
+    const [a, b, c, d, e] = [f[at - 2]!, f[at - 1]!, f[at]!, f[at + 1]!, f[at + 2]!]
+    switch (i - at) {
+      case -2:
+        return (-25 * a + 48 * b - 36 * c + 16 * d - 3 * e) / 12
+      case -1:
+        return (-3 * a - 10 * b + 18 * c - 6 * d + e) / 12
+      case 1:
+        return (-a + 6 * b - 18 * c + 10 * d + 3 * e) / 12
+      case 2:
+        return (3 * a - 16 * b + 36 * c - 48 * d + 25 * e) / 12
+      default:
+        return (a - 8 * b + 8 * d - e) / 12
+    }
+  })
+}
+
+function cubicsOf(f: readonly number[], into: number[][]): void {
+  const slopes = slopesOf(f)
+  for (let i = 0; i < f.length - 1; i += 1) {
+    const rise = f[i + 1]! - f[i]!
+    const [d0, d1] = [slopes[i]!, slopes[i + 1]!]
+    into[i]!.push(f[i]!, d0, 3 * rise - 2 * d0 - d1, d0 + d1 - 2 * rise)
+  }
+}
+
+const cubicAt = (piece: readonly number[], from: number, t: number): number =>
+  piece[from]! + t * (piece[from + 1]! + t * (piece[from + 2]! + t * piece[from + 3]!))
+
+/** One stretch without kinks in even pieces, halved until the middles of the pieces are right. */
+function stretch(ask: (wheel: number) => Asked, from: number, to: number, forceError: number): number[][] {
+  let count = Math.max(4, Math.ceil((to - from) / WIDEST))
+  for (let halving = 0; ; halving += 1) {
+    const places = Array.from({ length: count + 1 }, (_, i) => ask(i === count ? to : from + ((to - from) * i) / count))
+    const pieces: number[][] = Array.from({ length: count }, () => [])
+    for (const part of ['axial', 'shock', 'stop'] as const)
+      cubicsOf(
+        places.map(place => place[part]),
+        pieces,
+      )
+    if (halving === MOST_HALVINGS) return pieces
+    const good = pieces.every((piece, i) => {
+      const there = ask(from + ((to - from) * (i + 0.5)) / count)
+      return (
+        Math.abs(cubicAt(piece, 0, 0.5) - there.axial) <= forceError &&
+        Math.abs(cubicAt(piece, 4, 0.5) - there.shock) <= LENGTH &&
+        Math.abs(cubicAt(piece, 8, 0.5) - there.stop) <= LENGTH
+      )
+    })
+    if (good) return pieces
+    count *= 2
+  }
+}
+
+class Table implements CornerTable {
+  axial = 0
+  shockRatio = 0
+  stop = 0
+  stopRatio = 0
+  /** Ends of the stretches, and for each its first piece and pieces per metre. */
+  private readonly edges: Float64Array
+  private readonly firsts: Int32Array
+  private readonly perMetre: Float64Array
+  private readonly pieces: Float64Array
+  private here = 0
+
+  constructor(model: CornerModel, sprungWeight: number) {
+    const { droop, bump, kinks } = model
+    const edges = bump - droop < LEAST ? [droop - LEAST, bump + LEAST] : [droop, ...kinks, bump]
+    const ask = asker(model)
+    const stretches = edges.slice(1).map((to, i) => {
+      // A hair inside, so that each stretch sees its own side of a kink.
+      const [from, hair] = [edges[i]!, (to - edges[i]!) * 1e-9]
+      return stretch(ask, from + hair, to - hair, FORCE_SHARE * sprungWeight)
+    })
+    let first = 0
+    this.edges = Float64Array.from(edges)
+    this.firsts = Int32Array.from(stretches, ({ length }) => {
+      first += length
+      return first - length
+    })
+    this.perMetre = Float64Array.from(stretches, ({ length }, i) => length / (edges[i + 1]! - edges[i]!))
+    this.pieces = Float64Array.from(stretches.flat(2))
+  }
+
+  look(wheel: number): void {
+    const { edges, pieces } = this
+    const last = edges.length - 2
+    let s = this.here
+    while (s < last && wheel >= edges[s + 1]!) s += 1
+    while (s > 0 && wheel < edges[s]!) s -= 1
+    this.here = s
+    const perMetre = this.perMetre[s]!
+    const count = Math.round((edges[s + 1]! - edges[s]!) * perMetre)
+    const place = (wheel - edges[s]!) * perMetre
+    const i = place <= 0 ? 0 : place >= count ? count - 1 : Math.floor(place)
+    const t = place <= 0 ? 0 : place >= count ? 1 : place - i
+    const c = PIECE * (this.firsts[s]! + i)
+    this.axial = pieces[c]! + t * (pieces[c + 1]! + t * (pieces[c + 2]! + t * pieces[c + 3]!))
+    this.shockRatio = (pieces[c + 5]! + t * (2 * pieces[c + 6]! + 3 * t * pieces[c + 7]!)) * perMetre
+    this.stopRatio = (pieces[c + 9]! + t * (2 * pieces[c + 10]! + 3 * t * pieces[c + 11]!)) * perMetre
+    const stop = pieces[c + 8]! + t * (pieces[c + 9]! + t * (pieces[c + 10]! + t * pieces[c + 11]!))
+    // Past the ends the pad goes on as it moved there.
+    this.stop = stop + ((place - i - t) / perMetre) * this.stopRatio
+  }
+}
+
+/**
+ * A corner's springs and geometry as cubic pieces between its kinks, for the loops of a ride: a dozen multiplications a look instead of the
+ * corner's own trigonometry, powers and searches. Checked against the corner in the middle of every piece as it is built.
+ */
+export const cornerTable = (model: CornerModel, sprungWeight: number): CornerTable => new Table(model, sprungWeight)

@@ -1,0 +1,35 @@
+import type { Hit } from './results.ts'
+
+type Open = { -readonly [Key in keyof Hit]: Hit[Key] }
+
+/** Keeps the meetings of one pad and its stop, each with what the stop took and gave back. */
+export class Hits {
+  readonly list: Hit[] = []
+  private open: Open | null = null
+  /** Work of the stop when the hit began, and the most it has had since, J. */
+  private began = 0
+  private most = 0
+
+  begin(time: number, speed: number, stillIn: number, work: number): void {
+    this.open = { time, until: time, speed, stillIn, deepest: stillIn, taken: 0, returned: 0, bottomed: false }
+    this.began = work
+    this.most = work
+    this.list.push(this.open)
+  }
+
+  /** @param pad how far in the stop is; @param work done on it so far */
+  moment(time: number, pad: number, work: number, bottomed: boolean): void {
+    const { open } = this
+    if (open === null) return
+    open.until = time
+    open.bottomed ||= bottomed
+    open.deepest = Math.max(open.deepest, pad)
+    this.most = Math.max(this.most, work)
+    open.taken = this.most - this.began
+    open.returned = this.most - work
+  }
+
+  end(): void {
+    this.open = null
+  }
+}

@@ -1,0 +1,22 @@
+/**
+ * How pad and stop stand to each other: `clear` of each other, the stop all the way out; `touching`; `resting` at the first touch, where
+ * the stop carries what balance asks for, less than its step; `apart`, the stop still coming out behind a pad that left it.
+ */
+export type StopMode = 'clear' | 'touching' | 'resting' | 'apart'
+
+/** What one corner is at until something happens to it. While these stand its motion is smooth. */
+export interface Modes {
+  stop: StopMode
+  /** Past full bump or full droop. */
+  end: 'none' | 'bump' | 'droop'
+  /** Whether steel pushes: past the end it can let go on the way back. */
+  endPushes: boolean
+  ground: boolean
+}
+
+/** Places of a corner's watches: each is below zero while nothing happens, and its turning to zero or more is what happens. */
+export const WATCH = { stop: 0, stopAlso: 1, end: 2, endAlso: 3, ground: 4 } as const
+export const WATCHES = 5
+
+/** A watch with nothing to watch. */
+export const ASLEEP = -1

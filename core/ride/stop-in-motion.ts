@@ -1,0 +1,59 @@
+import { type DamperCurve, damperCurve } from '../forces/damper.ts'
+import { circleArea, type GasChamber, gasPressure } from '../forces/gas.ts'
+import { type CubicPieces, cubicPieces } from '../numerics/cubic-pieces.ts'
+import type { Stop } from '../plan/schema.ts'
+import { ATMOSPHERE } from '../units/constants.ts'
+
+/** Faster than any pad: a stop that nothing holds back comes out at this, m/s. */
+const AT_ONCE = 100
+
+/** A bump stop in motion: fast gas or foam, and dampers of its own. Forces along it, N; travels pushed in, m. */
+export class StopInMotion {
+  /** Force of the first touch, slow and undamped. */
+  readonly step: number
+  /** Whether it can stay behind a pad that leaves it. */
+  readonly holdsBack: boolean
+  private readonly compression: DamperCurve
+  private readonly rebound: DamperCurve
+  private readonly chamber: GasChamber | null
+  private readonly stroke: number
+  private readonly foam: CubicPieces | null
+
+  constructor(stop: Stop) {
+    const hydraulic = stop.kind === 'hydraulic' ? stop : null
+    this.compression = damperCurve(hydraulic?.compression ?? [])
+    this.rebound = damperCurve(hydraulic?.rebound ?? [])
+    this.holdsBack = (hydraulic?.rebound?.length ?? 0) > 1
+    this.chamber = hydraulic && {
+      area: circleArea(hydraulic.shaftDiameter),
+      charge: hydraulic.charge,
+      volume: hydraulic.gasVolume,
+    }
+    this.stroke = hydraulic?.stroke ?? Infinity
+    this.foam =
+      stop.kind === 'elastomer'
+        ? cubicPieces(
+            stop.curve.map(row => row.deflection),
+            stop.curve.map(row => row.force),
+          )
+        : null
+    this.step = this.push(0)
+  }
+
+  /** Force of gas or foam alone; past its end as at its end. */
+  push(travel: number): number {
+    const { chamber } = this
+    if (chamber === null) return this.foam!.value(travel)
+    return chamber.area * (gasPressure(chamber, Math.min(travel, this.stroke), 'fast') - ATMOSPHERE)
+  }
+
+  /** Force on a pad that moves with it, at a speed in m/s, positive pushing it in. */
+  force(travel: number, speed: number): number {
+    return this.push(travel) + (speed >= 0 ? this.compression.force(speed) : -this.rebound.force(-speed))
+  }
+
+  /** Speed at which it comes out with no pad on it, m/s: what its rebound lets its gas do. */
+  extensionSpeed(travel: number): number {
+    return Math.min(AT_ONCE, this.rebound.speed(Math.max(0, this.push(Math.max(0, travel)))))
+  }
+}
