@@ -94,6 +94,7 @@ export function armLinkage(arm: ArmLinkage): LinkageModel {
         stop: slope(stopBend, (padAhead * cosine - padNear * sine) / rise),
       }
     },
+    rises: false,
     knots: [],
     move: (point, wheel) => {
       const { cosine, sine } = turn(wheel)

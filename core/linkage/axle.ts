@@ -1,6 +1,6 @@
 import type { AxleLinkage } from '../plan/schema.ts'
 import type { LinkageModel } from './linkage-model.ts'
-import { dot, minus, plus, size, times } from './vector.ts'
+import { minus, plus, size, times } from './vector.ts'
 
 /**
  * A solid axle in pure heave: lower shock mount and stop pad rise with the wheel; the upper mount and the stop's axis belong to the chassis.
@@ -8,27 +8,29 @@ import { dot, minus, plus, size, times } from './vector.ts'
  */
 export function axleLinkage({ shockLower, shockUpper, stopAxis }: AxleLinkage): LinkageModel {
   const shaftAtRide = minus(shockUpper, shockLower)
-  const rideLength = size(shaftAtRide)
+  const [ahead, aside, height] = shaftAtRide
+  const level = ahead ** 2 + aside ** 2
+  const lengthAt = (wheel: number): number => Math.sqrt(level + (height - wheel) ** 2)
+  const rideLength = lengthAt(0)
   const stopRatio = times(stopAxis, 1 / size(stopAxis))[2]
   return {
     lowest: -Infinity,
     highest: Infinity,
     at: wheel => {
-      const shaft = minus(shaftAtRide, [0, 0, wheel])
-      const length = size(shaft)
+      const length = lengthAt(wheel)
       return {
         shock: rideLength - length,
         stop: stopRatio * wheel,
-        shockRatio: length === 0 ? 0 : dot(shaft, [0, 0, 1]) / length,
+        shockRatio: length === 0 ? 0 : (height - wheel) / length,
         stopRatio,
       }
     },
     // Of (h − w)/length, h the mounts' difference in height at ride height: (ratio² − 1)/length.
     ratioSlopes: wheel => {
-      const shaft = minus(shaftAtRide, [0, 0, wheel])
-      const length = size(shaft)
-      return { shock: length === 0 ? 0 : ((shaft[2] / length) ** 2 - 1) / length, stop: 0 }
+      const length = lengthAt(wheel)
+      return { shock: length === 0 ? 0 : (((height - wheel) / length) ** 2 - 1) / length, stop: 0 }
     },
+    rises: false,
     knots: [],
     move: (point, wheel) => plus(point, [0, 0, wheel]),
   }

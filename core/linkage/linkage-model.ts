@@ -23,6 +23,8 @@ export interface LinkageModel {
   /** Lowest and highest wheel position the linkage can take, m; infinite where nothing in the linkage ends it. */
   readonly lowest: number
   readonly highest: number
+  /** Shock and stop rise with the wheel all the way: neither ever turns back. */
+  readonly rises: boolean
   /** @param wheel m from ride height; taken as the nearer end outside lowest..highest */
   at(wheel: number): LinkagePosition
   /** Slopes of the motion ratios at a wheel position; they jump at the knots, where that of the side asked for is given. */

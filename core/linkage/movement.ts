@@ -14,9 +14,22 @@ export interface Movement {
   readonly stop: Looks
 }
 
+/** Looks at places a function rises between. */
+const looksAt = (f: (x: number) => number, x: readonly number[]): Looks => ({ f, x, y: x.map(f) })
+
 export function movementOf(linkage: LinkageModel): Movement {
   const low = Math.max(-REACH, linkage.lowest)
   const high = Math.min(REACH, linkage.highest)
+  if (linkage.rises) {
+    const places = [low, ...linkage.knots.filter(knot => knot > low && knot < high), high]
+    return {
+      linkage,
+      low,
+      high,
+      shock: looksAt(wheel => linkage.at(wheel).shock, places),
+      stop: looksAt(wheel => linkage.at(wheel).stop, places),
+    }
+  }
   const part = (name: 'shock' | 'stop', ratio: 'shockRatio' | 'stopRatio'): Looks =>
     lookOver(
       wheel => {

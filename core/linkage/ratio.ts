@@ -8,6 +8,7 @@ export function ratioLinkage({ shock, stop }: RatioLinkage): LinkageModel {
     highest: Infinity,
     at: wheel => ({ shock: shock * wheel, stop: stop * wheel, shockRatio: shock, stopRatio: stop }),
     ratioSlopes: () => ({ shock: 0, stop: 0 }),
+    rises: true,
     knots: [],
     move: null,
   }

@@ -21,6 +21,7 @@ export function tableLinkage({ rows }: TableLinkage): LinkageModel {
       return { shock: ofShock.value, stop: ofStop.value, shockRatio: ofShock.slope, stopRatio: ofStop.slope }
     },
     ratioSlopes: (wheel, side) => ({ shock: shock.bend(wheel, side), stop: stop.bend(wheel, side) }),
+    rises: true,
     knots: wheels,
     move: null,
   }
