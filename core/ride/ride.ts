@@ -8,6 +8,8 @@ import { beginning } from './start.ts'
 import { type Course, roadOf } from './terrain.ts'
 import { type Rig, Vehicle } from './vehicle.ts'
 
+export type { Ride, RideOutcome, RideTrace } from './results.ts'
+
 const tables = new WeakMap<CornerModel, CornerTable>()
 
 /** A corner ready to be driven. Its table is worked out once for each model. */
