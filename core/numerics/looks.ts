@@ -74,7 +74,7 @@ export function firstReaching(looks: Looks, target: number, from: number, to: nu
   }
 }
 
-/** Every place from `from` up to `to` where the function passes `target`, up or down, rising. */
+/** Every place from `from` up to `to` where the function passes `target`, up or down, rising; a touch from below counts twice. */
 export function crossings(looks: Looks, target: number, from: number, to: number): number[] {
   const { f, x, y } = looks
   const found: number[] = []
