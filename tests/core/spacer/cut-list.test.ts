@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { sayIn } from '../../../core/loads/saying.ts'
+import { sayIn } from '../../../core/budget/findings/rule.ts'
 import type { Corner, HydraulicStop } from '../../../core/plan/schema.ts'
 import { cutError } from '../../../core/spacer/cut.ts'
 import { cutList } from '../../../core/spacer/cut-list.ts'
