@@ -8,6 +8,7 @@ import type { Io } from './io.ts'
 import { addLoadsCommand, type Printed } from './loads-command.ts'
 import { openPlan } from './open-plan.ts'
 import { paragraph } from './paragraph.ts'
+import { addRideCommand } from './ride-command.ts'
 import { sureBudgetJson } from './sure-json.ts'
 import { sureText } from './sure-text.ts'
 
@@ -37,9 +38,9 @@ function sentences(text: string): string {
 export async function program(io: Io, args: readonly string[]): Promise<number> {
   let code = 0
   /** What a command prints about a plan; a plan that cannot be used is explained, and nothing printed. */
-  const print = async (file: string, text: (plan: Plan) => string | Printed): Promise<void> => {
+  const print = async (file: string, text: (plan: Plan) => string | Printed | Promise<Printed>): Promise<void> => {
     const opened = await openPlan(file, io.folder)
-    const made = opened.ok ? text(opened.plan) : { problem: opened.complaint }
+    const made = opened.ok ? await text(opened.plan) : { problem: opened.complaint }
     if (typeof made === 'string') io.out(made)
     else if ('text' in made) io.out(made.text)
     else {
@@ -80,6 +81,7 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
       }),
     )
   addLoadsCommand(stopgap, print)
+  addRideCommand(stopgap, print, io.folder)
   stopgap
     .command('schema')
     .description('Print the JSON Schema of the plan file, for editors and programs.')
