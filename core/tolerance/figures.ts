@@ -12,7 +12,10 @@ export interface Figure {
   readonly of: (axle: AxleBudget) => number
 }
 
-const zone = (axle: AxleBudget, id: 'droop' | 'coilover' | 'engagement') => axle.zones.find(each => each.id === id)!
+/** Zones stand in this order, from full droop up. */
+const ORDER = { droop: 0, coilover: 1, engagement: 2 } as const
+
+const zone = ({ zones }: AxleBudget, id: keyof typeof ORDER) => zones[ORDER[id]]!
 
 export const FIGURES: readonly Figure[] = [
   { id: 'travel.bump', name: 'bump travel', quantity: 'length', of: ({ travel }) => travel.bump },

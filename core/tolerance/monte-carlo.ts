@@ -34,7 +34,9 @@ function seedFor(seed: number, key: string, block: number): number {
 /** Deviations of one input over a block. */
 export function deviationsOf({ key, distribution }: Input, seed: number, block: number): Float64Array {
   const draw = drawFrom(distribution, seededRandom(seedFor(seed, key, block)))
-  return Float64Array.from({ length: BLOCK }, draw)
+  const deviations = new Float64Array(BLOCK)
+  for (let number = 0; number < BLOCK; number += 1) deviations[number] = draw()
+  return deviations
 }
 
 /**

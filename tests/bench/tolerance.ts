@@ -67,18 +67,16 @@ export const tolerance: readonly Benchmark[] = [
       const program = await bundled()
       const workers = await Promise.all([ready(program), ready(program)])
       const blocks = Array.from({ length: USUAL_TRIALS / BLOCK }, (_, block) => block)
-      const started = process.hrtime.bigint()
-      await Promise.all(
-        workers.map((worker, i) =>
-          finished(
-            worker,
-            blocks.filter(block => block % workers.length === i),
-          ),
-        ),
-      )
-      const value = Number(process.hrtime.bigint() - started)
+      const share = (i: number): number[] => blocks.filter(block => block % workers.length === i)
+      const rounds: number[] = []
+      // The best of a few: whatever else the machine does only ever makes a round longer.
+      for (let round = 0; round < 5; round += 1) {
+        const started = process.hrtime.bigint()
+        await Promise.all(workers.map((worker, i) => finished(worker, share(i))))
+        rounds.push(Number(process.hrtime.bigint() - started))
+      }
       await Promise.all(workers.map(worker => worker.terminate()))
-      return { unit: 'ns', value, reference: 1e9 }
+      return { unit: 'ns', value: Math.min(...rounds), reference: 1e9 }
     },
   },
 ]
