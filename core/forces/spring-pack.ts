@@ -19,6 +19,9 @@ export interface SpringPack {
   readonly crossover: number | null
 }
 
+/** Corners closer than this are one, m: between two a rounding apart there is no rate to speak of. */
+const NEAR = 1e-12
+
 /** What is left of one spring between free and solid, m. */
 export const springTravel = (spring: Springs['springs'][number]): number => spring.freeLength - spring.solidLength
 
@@ -62,12 +65,14 @@ export function springPack({ springs, preload, crossover }: Springs): SpringPack
     aboveAt(Math.min(force, lockForce)) + Math.min(force / springs[last]!.rate, travel[last]!)
 
   const lastForce = last === 0 ? bindForce[0]! : Math.max(lockForce, bindForce[last]!)
-  const forces = [...new Set([0, ...bindForce, lockForce])].filter(force => force <= lastForce).sort((a, b) => a - b)
+  // Those above that have not bound when they lock never do.
+  const breaks = bindForce.filter((force, i) => i === last || force < lockForce)
+  const forces = [...new Set([0, ...breaks, lockForce])].filter(force => force <= lastForce).sort((a, b) => a - b)
   const points: { compression: number; force: number }[] = []
   for (const force of forces) {
     const compression = compressionAt(force)
     const before = points.at(-1)
-    if (before !== undefined && compression <= before.compression) continue
+    if (before !== undefined && compression - before.compression < NEAR) continue
     points.push({ compression, force })
   }
   const curve = polyline(
