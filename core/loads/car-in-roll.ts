@@ -3,7 +3,7 @@ import { axleInRoll, axleOnGround, type LoadedAxle, liftingMoment, ROLL_TOLERANC
 import { type AxleState, mixStates } from './axle-state.ts'
 
 /** From here on it counts as rolling over, rad: 20°. */
-export const LARGEST_ROLL = Math.PI / 9
+const LARGEST_ROLL = Math.PI / 9
 
 /** How many looks the search takes up to there: half a degree each. */
 const LOOKS = 40

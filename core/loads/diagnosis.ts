@@ -23,10 +23,10 @@ export interface Diagnosis {
 }
 
 /** With less than this left before the stop a car rides near it, m: common practice. */
-export const NEAR_THE_STOP = INCH
+const NEAR_THE_STOP = INCH
 
 /** Whether there is anything to explain: it rests on its stop or near it, or the chosen loads take it there. */
-export function nearItsStop({ engagement, from, balance }: AxleLedger): boolean {
+function nearItsStop({ engagement, from, balance }: AxleLedger): boolean {
   if (engagement === null) return false
   return engagement - from < NEAR_THE_STOP || (balance.beforeStop !== null && balance.beforeStop < NEAR_THE_STOP)
 }

@@ -30,7 +30,7 @@ export interface LedgerRow extends LoadSpan {
 }
 
 /** What a load is called where it has no name of its own, or no room for it. */
-export const KIND_NAMES: Readonly<Record<Load['kind'], string>> = {
+const KIND_NAMES: Readonly<Record<Load['kind'], string>> = {
   payload: 'Payload',
   cornering: 'Corner',
   braking: 'Braking',

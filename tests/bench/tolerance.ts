@@ -1,4 +1,4 @@
-import path from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { Worker } from 'node:worker_threads'
 import { build } from 'vite'
 import { planBudget } from '../../core/budget/budget.ts'
@@ -20,7 +20,7 @@ async function bundled(): Promise<string> {
       write: false,
       minify: false,
       target: 'node20',
-      ssr: path.join(import.meta.dirname, 'tolerance-worker.ts'),
+      ssr: fileURLToPath(new URL('./tolerance-worker.ts', import.meta.url)),
       rollupOptions: { output: { format: 'cjs' } },
     },
   })
