@@ -38,12 +38,16 @@ function gap({ model }: AxleModel, share: number, say: Say): Cause[] {
   if (engagement === null || corner.stop === null) return []
   const wanted = share * bump
   const { stopRatio } = model.linkage.at(Math.max(0, engagement))
+  const met =
+    corner.stop.gap < 0
+      ? `At ride height the stop is already pushed in ${say(-corner.stop.gap, 'length')}:`
+      : `The gap of ${say(corner.stop.gap, 'length')} is ${say(engagement, 'length')} of wheel travel at a motion ratio of ${say(stopRatio, 'ratio')}:`
   return [
     {
       id: 'why-gap',
       label: 'gap',
       size: wanted - engagement,
-      message: `The gap of ${say(corner.stop.gap, 'length')} is ${say(engagement, 'length')} of wheel travel at a motion ratio of ${say(stopRatio, 'ratio')}; ${say(share, 'share')} of bump is ${say(wanted, 'length')}.`,
+      message: `${met} ${say(share, 'share')} of bump would be ${say(wanted, 'length')}.`,
       field: 'corner.stop.gap',
       at: engagement,
       where: 'stop',
