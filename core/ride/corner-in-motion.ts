@@ -71,8 +71,9 @@ export class CornerInMotion {
   /** Height of the road under the wheel, and how fast it rises, m/s. */
   road = 0
   roadRise = 0
-  /** Tire and end force before they are kept from pulling. */
+  /** Forces of tire, stop and end before they are kept from pulling. */
   tireRaw = 0
+  stopRaw = 0
   endRaw = 0
   /** m/s²; set by the vehicle. */
   chassisAcceleration = 0
@@ -122,18 +123,19 @@ export class CornerInMotion {
     this.road = road
     this.roadRise = rise
     this.tireRaw = tire.rate * (road - height) + tire.damping * (rise - heightSpeed)
-    this.tire = modes.ground ? this.tireRaw : 0
+    this.tire = modes.ground && this.tireRaw > 0 ? this.tireRaw : 0
     if (modes.end === 'none') {
       this.endRaw = 0
       this.end = 0
     } else {
       const past = wheel - (modes.end === 'bump' ? model.bump : model.droop)
       this.endRaw = CONTACT.rate * past + CONTACT.damping * speed
-      this.end = modes.endPushes ? this.endRaw : 0
+      this.end = modes.endPushes && this.endRaw > 0 === (modes.end === 'bump') ? this.endRaw : 0
     }
     this.pad = table.stop - this.gap
     this.stopRatio = stopRatio
     this.padSpeed = speed * stopRatio
-    this.carry(modes.stop === 'touching' ? this.stop!.force(this.pad, this.padSpeed) : 0)
+    this.stopRaw = modes.stop === 'touching' ? this.stop!.force(this.pad, this.padSpeed) : 0
+    this.carry(Math.max(0, this.stopRaw))
   }
 }

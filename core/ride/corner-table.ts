@@ -1,4 +1,6 @@
 import type { CornerModel } from '../corner/corner-model.ts'
+import { circleArea, gasForce } from '../forces/gas.ts'
+import { springPack } from '../forces/spring-pack.ts'
 
 /** What a corner's geometry and springs are at the wheel position last looked at. */
 export interface CornerTable {
@@ -33,17 +35,16 @@ interface Asked {
   readonly stop: number
 }
 
-/** Where the shock stands still its force is taken this far beside, m. */
-const BESIDE = 1e-7
-
-function asker(model: CornerModel): (wheel: number) => Asked {
-  const axial = (wheel: number): number => {
-    const { springs, gas } = model.forces(wheel, 'fast', 'below')
-    return (springs + gas) / model.linkage.at(wheel).shockRatio
-  }
+/** The corner at a wheel position: force of springs and gas along the shock, whatever its motion ratio, and where shock and pad stand. */
+function asker({ corner, linkage }: CornerModel): (wheel: number) => Asked {
+  const { shock: body, springs } = corner
+  const pack = springPack(springs)
+  const chamber = body.gas && { area: circleArea(body.shaftDiameter), ...body.gas }
   return wheel => {
-    const { shock, stop, shockRatio } = model.linkage.at(wheel)
-    return { axial: axial(Math.abs(shockRatio) < BESIDE ? wheel + BESIDE : wheel), shock, stop }
+    const { shock, stop } = linkage.at(wheel)
+    const shaft = Math.min(body.stroke, Math.max(0, body.stroke - body.showing + shock))
+    const gas = chamber === null ? 0 : gasForce(chamber, shaft, 'fast').value
+    return { axial: pack.force(springs.preload + shaft) + gas, shock, stop }
   }
 }
 

@@ -20,3 +20,16 @@ export const WATCHES = 5
 
 /** A watch with nothing to watch. */
 export const ASLEEP = -1
+
+/**
+ * What let go comes back only when it is past by so much, and the other way round: far more than a step may be off, far less than anybody
+ * measures. Without it a part at rest on the very edge would be let go and caught again forever.
+ */
+export const EDGE = {
+  /** m */
+  apart: 1e-6,
+  /** Of steel, N. */
+  steel: 5,
+  /** Of tire and stop, N. */
+  force: 0.5,
+} as const

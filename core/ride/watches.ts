@@ -1,5 +1,5 @@
 import type { CornerInMotion } from './corner-in-motion.ts'
-import { ASLEEP, WATCH, WATCHES } from './modes.ts'
+import { ASLEEP, EDGE, WATCH, WATCHES } from './modes.ts'
 import { CARRIED, CARRIES, STATE, STATES, type Vehicle } from './vehicle.ts'
 
 /** Slower than this a pad that meets the stop may come to rest on its step, m/s. */
@@ -25,15 +25,15 @@ export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Arr
         one = corner.pad
         break
       case 'touching':
-        one = -corner.pad
-        if (stop.holdsBack && corner.pad > 0) also = -corner.stopForce
+        one = -corner.pad - EDGE.apart
+        if (stop.holdsBack && corner.pad > 0) also = -corner.stopRaw - EDGE.force
         break
       case 'resting':
-        one = -corner.restingForce
-        also = corner.restingForce - stop.step
+        one = -corner.restingForce - EDGE.force
+        also = corner.restingForce - stop.step - EDGE.force
         break
       case 'apart':
-        one = corner.pad - pushedIn
+        one = corner.pad - pushedIn - EDGE.apart
         also = -pushedIn
     }
   into[from + WATCH.stop] = one
@@ -44,10 +44,10 @@ export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Arr
   } else {
     const past = modes.end === 'bump' ? corner.wheel - model.bump : model.droop - corner.wheel
     const pressing = modes.end === 'bump' ? corner.endRaw : -corner.endRaw
-    into[from + WATCH.end] = -past
-    into[from + WATCH.endAlso] = modes.endPushes ? -pressing : pressing
+    into[from + WATCH.end] = -past - EDGE.apart
+    into[from + WATCH.endAlso] = (modes.endPushes ? -pressing : pressing) - EDGE.steel
   }
-  into[from + WATCH.ground] = modes.ground ? -corner.tireRaw : corner.tireRaw
+  into[from + WATCH.ground] = (modes.ground ? -corner.tireRaw : corner.tireRaw) - EDGE.force
 }
 
 function touch(vehicle: Vehicle, i: number, state: Float64Array, time: number, tell: Happenings): void {
