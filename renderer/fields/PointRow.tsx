@@ -1,5 +1,3 @@
-import { isAssumed } from '../state/place.ts'
-import { placeOf } from '../state/selectors.ts'
 import { useSelect } from '../window-context.ts'
 import { FieldError } from './FieldError.tsx'
 import { fieldTable, generic } from './field-table.ts'
@@ -9,7 +7,6 @@ const AXES = ['x', 'y', 'z'] as const
 
 /** A point by its three coordinates. */
 export function PointRow({ field, label }: { field: string; label: string }) {
-  const assumed = useSelect(state => isAssumed(state.plan, placeOf(state, field)))
   const on = useSelect(state => state.view.field?.startsWith(`${field}.`) ?? false)
   const spec = fieldTable[generic(`${field}.0`)]!
   const id = (i: number) => `point-${field.replaceAll('.', '-')}-${i}`
@@ -23,7 +20,6 @@ export function PointRow({ field, label }: { field: string; label: string }) {
         {AXES.map((axis, i) => (
           <MeasureField key={axis} field={`${field}.${i}`} spec={spec} id={id(i)} name={`${label}, ${axis}`} />
         ))}
-        {assumed ? <span className="as">assumed</span> : null}
       </fieldset>
       {AXES.map((axis, i) => (
         <FieldError key={axis} field={`${field}.${i}`} spec={spec} id={id(i)} />

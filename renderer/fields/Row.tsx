@@ -19,6 +19,9 @@ const specFor = (field: string): FieldSpec => {
   return spec
 }
 
+/** Letters of a name that stand in one line with the word “assumed”. */
+const BESIDE_ASSUMED = 12
+
 /** One measurement: its name, whether it is only assumed, its number and its unit. */
 export function Row({ field, empty = null }: Props) {
   const spec = specFor(field)
@@ -32,7 +35,7 @@ export function Row({ field, empty = null }: Props) {
     <>
       <div className={on ? 'row on' : 'row'}>
         <label htmlFor={id} title={spec.label}>
-          <Names spec={spec} />
+          <Names spec={spec} brief={assumed && spec.label.length > BESIDE_ASSUMED} />
         </label>
         <span className="as">{assumed ? 'assumed' : ''}</span>
         <MeasureField key={field} field={field} spec={spec} id={id} empty={empty} />
@@ -43,9 +46,10 @@ export function Row({ field, empty = null }: Props) {
   )
 }
 
-const Names = ({ spec }: { spec: FieldSpec }) =>
-  spec.short === undefined ? (
-    spec.label
+/** The name of a field, shorter where it shares the line or the window is narrow. */
+const Names = ({ spec, brief }: { spec: FieldSpec; brief: boolean }) =>
+  spec.short === undefined || brief ? (
+    (spec.short ?? spec.label)
   ) : (
     <>
       <span className="wide-only">{spec.label}</span>

@@ -83,7 +83,7 @@ export function TableField({ field, name, columns, fewest, first }: Props) {
   return (
     <>
       <table className="steel" ref={table} onPaste={paste} aria-label={name}>
-        {rows.length > 0 ? <Heads specs={specs} system={system} assumed={assumed} /> : null}
+        {rows.length > 0 ? <Heads specs={specs} system={system} /> : null}
         <tbody>
           {rows.map((_, row) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a row has no other name than its place
@@ -118,6 +118,11 @@ export function TableField({ field, name, columns, fewest, first }: Props) {
           <FieldError key={cellId(row, i)} field={`${field}.${row}.${column}`} spec={specs[i]!} id={cellId(row, i)} />
         )),
       )}
+      {assumed ? (
+        <p className="aside">
+          <i>assumed</i>, all of it
+        </p>
+      ) : null}
       {trouble === '' ? null : (
         <p className="trouble" role="alert">
           {trouble}
@@ -130,15 +135,7 @@ export function TableField({ field, name, columns, fewest, first }: Props) {
   )
 }
 
-function Heads({
-  specs,
-  system,
-  assumed,
-}: {
-  specs: readonly FieldSpec[]
-  system: 'inch' | 'metric'
-  assumed: boolean
-}) {
+function Heads({ specs, system }: { specs: readonly FieldSpec[]; system: 'inch' | 'metric' }) {
   return (
     <thead>
       <tr>
@@ -148,7 +145,7 @@ function Heads({
             {unitOf(spec.quantity, system).label === '' ? '' : `, ${unitOf(spec.quantity, system).label}`}
           </th>
         ))}
-        <td>{assumed ? <span className="as">assumed</span> : null}</td>
+        <td />
       </tr>
     </thead>
   )

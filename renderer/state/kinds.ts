@@ -104,6 +104,15 @@ export function assumedUnder(axle: Axle, path: string): string[] {
   return [...(axle.assumed ?? []).filter(name => !within(name)), ...measurementPaths(axle).filter(within)]
 }
 
+/** Marks what is under a path as it was marked before, in the same order where nothing else has changed, and keeps the other marks. */
+export function assumedAs(axle: Axle, before: Axle, path: string): string[] {
+  const [now, then] = [axle.assumed ?? [], before.assumed ?? []]
+  const within = (name: string): boolean => name === path || name.startsWith(`${path}.`)
+  const others = now.filter(name => !within(name))
+  const same = others.join() === then.filter(name => !within(name)).join()
+  return same ? [...then] : [...others, ...then.filter(within)]
+}
+
 /** The marks of the springs once `more` were put on top: those that stay keep theirs, the new ones are assumed. */
 export function assumedAfterSprings(axle: Axle, more: number): string[] {
   const list = 'corner.springs.springs'

@@ -1,13 +1,34 @@
 import { current } from 'immer'
-import type { Axle, Linkage } from '../../core/plan/schema.ts'
+import type { Axle, Corner, Linkage } from '../../core/plan/schema.ts'
+import { axleWhen } from './earlier.ts'
 import { edit, type Here, type Outcome } from './edit.ts'
-import { assumedAfterSprings, assumedUnder, gasOf, linkageOf, type StopKind, stopOf } from './kinds.ts'
+import { assumedAfterSprings, assumedAs, assumedUnder, gasOf, linkageOf, type StopKind, stopOf } from './kinds.ts'
 import { shownAxle } from './selectors.ts'
 import type { Store } from './store.ts'
 
 const markOrClear = (axle: Here['axle'], assumed: string[]): void => {
   if (assumed.length === 0) delete axle.assumed
   else axle.assumed = assumed
+}
+
+/**
+ * Puts another kind of part in. One the axle had before comes back as it was, with what was measured of it; the values of a new one are
+ * all assumed until measured.
+ */
+function swap(store: Store, label: string, path: string, had: (axle: Axle) => boolean, put: (part: Part) => void) {
+  const { axle } = shownAxle(store.read())
+  const before = axleWhen(store.read(), had)
+  return edit(store, label, (_, here) => {
+    put({ to: here.axle.corner, before: before?.corner ?? null, axle })
+    markOrClear(here.axle, before === null ? assumedUnder(current(here.axle), path) : assumedAs(axle, before, path))
+  })
+}
+
+interface Part {
+  readonly to: Here['axle']['corner']
+  /** The corner when it last had the part; null if it never had. */
+  readonly before: Corner | null
+  readonly axle: Axle
 }
 
 /** Puts another part in; all its values are assumed until measured. */
@@ -19,10 +40,22 @@ function change(store: Store, label: string, path: string, put: (here: Here, axl
   })
 }
 
+const stopNames: Readonly<Record<StopKind, string>> = {
+  hydraulic: 'hydraulic stop',
+  elastomer: 'foam stop',
+  none: 'no stop',
+}
+
 export const putStop = (store: Store, kind: StopKind) =>
-  change(store, kind === 'none' ? 'no stop' : `${kind} stop`, 'corner.stop', (here, axle) => {
-    here.axle.corner.stop = stopOf(axle, kind)
-  })
+  swap(
+    store,
+    stopNames[kind],
+    'corner.stop',
+    ({ corner }) => (corner.stop?.kind ?? 'none') === kind,
+    ({ to, before, axle }) => {
+      to.stop = before === null ? stopOf(axle, kind) : before.stop
+    },
+  )
 
 export const putShockGas = (store: Store, has: boolean) =>
   change(store, has ? 'shock with gas' : 'shock without gas', 'corner.shock.gas', (here, axle) => {
@@ -30,9 +63,15 @@ export const putShockGas = (store: Store, has: boolean) =>
   })
 
 export const putLinkage = (store: Store, kind: Linkage['kind']) =>
-  change(store, `linkage by ${kind}`, 'corner.linkage', (here, axle) => {
-    here.axle.corner.linkage = linkageOf(axle, kind)
-  })
+  swap(
+    store,
+    `linkage by ${kind}`,
+    'corner.linkage',
+    ({ corner }) => corner.linkage.kind === kind,
+    ({ to, before, axle }) => {
+      to.linkage = before === null ? linkageOf(axle, kind) : before.linkage
+    },
+  )
 
 /** A spacer inside the stop: 3/4 in over a shaft, 1/8 in thick. */
 export const putSpacer = (store: Store, has: boolean) =>

@@ -26,7 +26,7 @@ export const shockCloses: Rule = ({ model, figures, say }): Finding | null => {
       id: 'shock-closes-first',
       severity: 'danger',
       message: `The shock closes first${before}: it takes the hit metal to metal.`,
-      remedy: `A smaller gap, a pad shim, or a mount that shows ${say(SHOCK_MARGIN, 'length')} more shaft.`,
+      remedy: `${stop === null ? 'A stop that ends the travel first' : 'A smaller gap, a pad shim'}, or a mount that shows ${say(SHOCK_MARGIN, 'length')} more shaft.`,
       values: { bump: model.bump, ...(open === null ? {} : { stopLeft: open }) },
       field: 'corner.shock.showing',
       at: model.bump,

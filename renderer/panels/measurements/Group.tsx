@@ -29,9 +29,9 @@ export function Group({ group, narrow }: { group: GroupSpec; narrow: boolean }) 
           {open ? null : <span>{said}</span>}
         </button>
       </h3>
-      <div id={`body-${group.id}`} hidden={!open}>
+      <fieldset id={`body-${group.id}`} aria-label={group.title} hidden={!open}>
         {open ? <Body /> : null}
-      </div>
+      </fieldset>
     </section>
   )
 }

@@ -5,11 +5,17 @@ import { Row } from '../../fields/Row.tsx'
 import { Switch } from '../../fields/Switch.tsx'
 import { TableField } from '../../fields/TableField.tsx'
 import { putLinkage } from '../../state/parts.ts'
-import { resultsShown, shownAxle } from '../../state/selectors.ts'
+import { isAssumed } from '../../state/place.ts'
+import { placeOf, resultsShown, shownAxle } from '../../state/selectors.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
 import { linkageNames } from './key-values.ts'
 
 const KINDS = (['ratio', 'table', 'arm', 'axle'] as const).map(value => ({ value, label: linkageNames[value] }))
+
+const ARM = [
+  ['pivot', 'Pivots'],
+  ['wheel', 'Wheel'],
+] as const
 
 const MOUNTS = [
   ['shockLower', 'Shock, lower'],
@@ -68,7 +74,22 @@ function Points({ arm }: { arm: boolean }) {
       {MOUNTS.map(([key, label]) => (
         <PointRow key={key} field={`corner.linkage.${key}`} label={label} />
       ))}
+      <AssumedPoints arm={arm} />
     </>
+  )
+}
+
+/** Which points are assumed, in words: their rows have no room for it. */
+function AssumedPoints({ arm }: { arm: boolean }) {
+  const points = [...(arm ? ARM : []), ...MOUNTS]
+  const said = useSelect(state => {
+    const assumed = points.filter(([key]) => isAssumed(state.plan, placeOf(state, `corner.linkage.${key}`)))
+    return assumed.length === points.length ? 'all points' : assumed.map(([, label]) => label.toLowerCase()).join('; ')
+  })
+  return said === '' ? null : (
+    <p className="aside">
+      <i>assumed</i>: {said}
+    </p>
   )
 }
 
