@@ -1,19 +1,17 @@
 import fc from 'fast-check'
 
-type Path = readonly (string | number)[]
 type Branch = Record<string | number, unknown>
+type Place = readonly [holder: Branch, key: string]
 
-/** The path of every value in a plan, itself left out. */
-function paths(value: unknown, here: Path = []): Path[] {
-  if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value).flatMap(([key, inner]) => {
-    const path = [...here, Array.isArray(value) ? Number(key) : key]
-    return [path, ...paths(inner, path)]
-  })
+/** Every value in a plan, as the branch that holds it and its key there. */
+function places(value: unknown, found: Place[] = []): Place[] {
+  if (typeof value !== 'object' || value === null) return found
+  for (const key of Object.keys(value)) {
+    found.push([value as Branch, key])
+    places((value as Branch)[key], found)
+  }
+  return found
 }
-
-const branch = (value: unknown, path: Path): Branch =>
-  path.reduce((inner, key) => (inner as Branch)[key], value) as Branch
 
 /** What no plan should hold there, most of the time. */
 const oddValue: fc.Arbitrary<unknown> = fc.oneof(
@@ -38,10 +36,8 @@ export const mutated = (from: fc.Arbitrary<object>): fc.Arbitrary<unknown> =>
   fc.tuple(from, fc.array(change, { minLength: 1, maxLength: 3 })).map(([drawn, changes]) => {
     const copy: unknown = structuredClone(drawn)
     for (const { kind, place, value, key, factor } of changes) {
-      const all = paths(copy)
-      const path = all[place % all.length]!
-      const holder = branch(copy, path.slice(0, -1))
-      const last = path.at(-1)!
+      const all = places(copy)
+      const [holder, last] = all[place % all.length]!
       const old = holder[last]
       if (kind === 'replace') holder[last] = value
       else if (kind === 'scale') holder[last] = typeof old === 'number' ? old * factor : value

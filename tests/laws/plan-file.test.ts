@@ -4,7 +4,7 @@ import { formatPlan, parsePlan, readPlan } from '../../core/plan/parse.ts'
 import { arbitraryPlan } from './arbitrary-plan.ts'
 import { mutated } from './mutated.ts'
 
-const runs = { numRuns: 200, seed: 11 }
+const runs = { numRuns: 120, seed: 11 }
 /** A stock of plans to break, drawn once. */
 const stock = fc.constantFrom(...fc.sample(arbitraryPlan(), { numRuns: 30, seed: 13 }))
 

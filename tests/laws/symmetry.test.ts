@@ -8,7 +8,7 @@ import { arbitraryCorner } from './arbitrary-corner.ts'
 import { between } from './arbitrary-linkage.ts'
 import { scaled, withPoints } from './scaled.ts'
 
-const runs = { numRuns: 150, seed: 41 }
+const runs = { numRuns: 60, seed: 41 }
 
 const figures = (corner: Corner): AxleFigures =>
   axleBudget({ id: 'front', suspension: 'independent', track: 1.5, antiRollRate: 0, corner }, { units: 'metric' })
