@@ -12,6 +12,7 @@ import { useShortcuts } from './shortcuts.ts'
 import { unsaved } from './state/documents.ts'
 import { undo } from './state/edit.ts'
 import type { Files } from './state/files.ts'
+import { SureContext, useTrials } from './sure-context.ts'
 import { useSelect, WindowContext } from './window-context.ts'
 
 /** The window. */
@@ -28,18 +29,21 @@ function Frame({ files }: { files: Files }) {
   const plan = useSelect(state => state.plan)
   const shown = useSelect(state => state.view.page)
   const { Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
+  const trials = useTrials()
   return (
-    <div className="win">
-      <TitleBar />
-      <Notices />
-      <Measurements />
-      <PageGuard attempt={plan} onUndo={() => undo(files.store)}>
-        <Page />
-      </PageGuard>
-      <Dialogs />
-      <Announcer />
-      <DropArea />
-    </div>
+    <SureContext value={trials}>
+      <div className="win">
+        <TitleBar />
+        <Notices />
+        <Measurements />
+        <PageGuard attempt={plan} onUndo={() => undo(files.store)}>
+          <Page />
+        </PageGuard>
+        <Dialogs />
+        <Announcer />
+        <DropArea />
+      </div>
+    </SureContext>
   )
 }
 

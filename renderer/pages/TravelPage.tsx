@@ -1,10 +1,12 @@
-import { memo, useCallback, useDeferredValue } from 'react'
+import { memo, useCallback, useDeferredValue, useMemo } from 'react'
 import { Plate } from '../charts/plate/Plate.tsx'
+import { lineBands } from '../charts/sure/bands.ts'
 import { Findings } from '../panels/findings/Findings.tsx'
 import { demandsShown, findingsShown } from '../state/ledger.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup, shownWheel } from '../state/selectors.ts'
 import type { State } from '../state/state.ts'
 import { focusFinding, moveWheel } from '../state/view.ts'
+import { useSureView } from '../sure-context.ts'
 import { useSelect, useSelectGroup, useStore } from '../window-context.ts'
 
 const other = (state: State) => {
@@ -34,6 +36,8 @@ export function TravelPage() {
   const wheel = useSelect(shownWheel)
   const demands = useSelect(demandsShown)
   const findings = useSelect(findingsShown)
+  const { sureness } = useSureView()
+  const bands = useMemo(() => (sureness === null ? null : lineBands(sureness)), [sureness])
   const onWheel = useCallback((to: number) => moveWheel(store, to), [store])
   const onFocusFinding = useCallback((id: string | null) => focusFinding(store, id), [store])
   return (
@@ -47,6 +51,7 @@ export function TravelPage() {
           findings={findings}
           onFocusFinding={onFocusFinding}
           demands={demands}
+          bands={bands}
         />
       </main>
       <Findings />

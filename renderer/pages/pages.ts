@@ -1,4 +1,5 @@
 import type { ComponentType } from 'react'
+import { SurePage } from './SurePage.tsx'
 import { TravelPage } from './TravelPage.tsx'
 
 export interface PageSpec {
@@ -9,4 +10,7 @@ export interface PageSpec {
 }
 
 /** The pages of the window, in the order of the title bar. A page that is not here does not exist. */
-export const pages: readonly PageSpec[] = [{ id: 'travel', name: 'Travel', Page: TravelPage }]
+export const pages: readonly PageSpec[] = [
+  { id: 'travel', name: 'Travel', Page: TravelPage },
+  { id: 'sure', name: 'How sure', Page: SurePage },
+]

@@ -6,6 +6,8 @@ import type { System } from '../../../core/units/quantity.ts'
 import { CornerDrawing } from '../drawing/CornerDrawing.tsx'
 import { Picture, Unspoken } from '../marks/Group.tsx'
 import { ChartPatterns } from '../patterns/ChartPatterns.tsx'
+import { BandMarks } from '../sure/BandMarks.tsx'
+import type { LineBand } from '../sure/bands.ts'
 import { ChartText } from '../text/ChartText.tsx'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { ForceAreas } from './columns/ForceAreas.tsx'
@@ -36,6 +38,8 @@ export interface PlateProps {
   readonly focusedFinding: string | null
   readonly onFocusFinding: (id: string | null) => void
   readonly demands: DemandsView | null
+  /** Where the lines may well be; null while that is not known. */
+  readonly bands?: readonly LineBand[] | null
 }
 
 /** Drawing, budget, shafts, forces and demands on one wheel travel axis, as large as its parent. */
@@ -115,6 +119,7 @@ function PlateDrawing(props: PlateDrawingProps) {
         <ForceAreas scene={scene} patterns={PATTERNS} />
       </Picture>
       <CrossLines scene={scene} />
+      {props.bands == null ? null : <BandMarks scene={scene} bands={props.bands} />}
       <WheelMarks scene={scene} wheel={wheel} />
       <WeightMark scene={scene} />
       <Unspoken>

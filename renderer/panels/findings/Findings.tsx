@@ -4,8 +4,10 @@ import { plainName } from '../../fields/field-spec.ts'
 import { specOf } from '../../fields/field-table.ts'
 import { findingsShown } from '../../state/ledger.ts'
 import { focusFinding } from '../../state/view.ts'
+import { useSureView } from '../../sure-context.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
+import { chanceText } from '../sure/words.ts'
 import { countedFindings } from './counted.ts'
 
 const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
@@ -32,6 +34,7 @@ function FindingLine({ finding, number }: { finding: Finding; number: number }) 
   const focused = useSelect(state => state.view.finding === finding.id)
   const { id, severity, message, remedy, field } = finding
   const spec = specOf(field)
+  const chance = useSureView().sureness?.findings.find(each => each.id === id)?.chance
   const enter = () => focusFinding(store, id)
   const leave = () => {
     if (store.read().view.finding === id) focusFinding(store, null)
@@ -40,7 +43,10 @@ function FindingLine({ finding, number }: { finding: Finding; number: number }) 
     <li className={focused ? `${severity} on` : severity} onPointerEnter={enter} onPointerLeave={leave}>
       <FindingBadge severity={severity} number={number} />
       <span className="sev">{words[severity]}</span>
-      <span>{message}</span>
+      <span>
+        {message}
+        {chance === undefined || chance >= 0.995 ? null : <span className="chance"> Chance {chanceText(chance)}.</span>}
+      </span>
       <span className="next">
         {remedy}{' '}
         <button type="button" className="step" onFocus={enter} onBlur={leave} onClick={() => goToField(store, field)}>

@@ -1,0 +1,68 @@
+import { measuredOf } from '../../core/tolerance/measured.ts'
+import { FigureTable } from '../panels/sure/FigureTable.tsx'
+import { Rankings } from '../panels/sure/Rankings.tsx'
+import { SureProgress } from '../panels/sure/SureProgress.tsx'
+import { ToleranceField } from '../panels/sure/ToleranceField.tsx'
+import { chanceText, reasons, TOLD } from '../panels/sure/words.ts'
+import { shownAxle, shownSetup } from '../state/selectors.ts'
+import { useSureView } from '../sure-context.ts'
+import { useSelectGroup } from '../window-context.ts'
+
+/** How far off each measurement may be, what that does to every figure, and which to repeat first. */
+export function SurePage() {
+  const { axle, setup, system, tolerances } = useSelectGroup(state => ({
+    axle: shownAxle(state).axle,
+    setup: shownSetup(state).setup,
+    system: state.plan.units,
+    tolerances: state.plan.tolerances,
+  }))
+  const { sureness } = useSureView()
+  const figures = sureness?.figures.filter(({ id }) => TOLD.includes(id)) ?? []
+  const mixed = sureness?.regimes.filter(({ chances }) => chances.length > 1) ?? []
+  return (
+    <main className="sure" aria-label="How sure">
+      <header>
+        <h2>How sure</h2>
+        <span>
+          {setup.name}, {axle.id}
+        </span>
+        <SureProgress />
+      </header>
+      <div className="sure-results">
+        {sureness === null ? null : (
+          <>
+            <FigureTable figures={sureness.figures} system={system} />
+            {reasons(figures).map(reason => (
+              <p key={reason} className="sure-why">
+                * {reason}
+              </p>
+            ))}
+            <h3>Chances</h3>
+            {sureness.findings.length + mixed.length === 0 ? <p>No trial found anything worth saying.</p> : null}
+            <ul className="sure-chances">
+              {sureness.findings.map(({ id, chance }) => (
+                <li key={id}>
+                  {id.replaceAll('-', ' ')}: <b>{chanceText(chance)}</b>
+                </li>
+              ))}
+              {mixed.map(({ id, chances }) => (
+                <li key={id}>
+                  {id}: {chances.map(({ name, chance }) => `${name} ${chanceText(chance)}`).join(', ')}
+                </li>
+              ))}
+            </ul>
+            <h3>Measure first</h3>
+            <Rankings sureness={sureness} axle={axle} system={system} />
+          </>
+        )}
+      </div>
+      <section className="sure-tolerances" aria-label="Tolerances">
+        <h3>How far off, either way</h3>
+        <p>Type over what you know better. Empty a field to go back to what is usual.</p>
+        {measuredOf(axle, tolerances).map(measured => (
+          <ToleranceField key={measured.path} axle={axle} measured={measured} system={system} />
+        ))}
+      </section>
+    </main>
+  )
+}

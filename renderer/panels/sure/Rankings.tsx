@@ -1,0 +1,42 @@
+import type { Axle } from '../../../core/plan/schema.ts'
+import { FIGURES } from '../../../core/tolerance/figures.ts'
+import { measurementName } from '../../../core/tolerance/measurement-names.ts'
+import type { AxleSureness } from '../../../core/tolerance/steps.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import { useStore } from '../../window-context.ts'
+import { goToField } from '../measurements/go-to-field.ts'
+import { chanceText, doubtText } from './words.ts'
+
+/** Rankings are told as far as this many measurements. */
+const RANKED = 3
+
+/** Which measurements to repeat first, and what that buys. */
+export function Rankings({ sureness, axle, system }: { sureness: AxleSureness; axle: Axle; system: System }) {
+  const store = useStore()
+  const springs = axle.corner.springs.springs.map(({ name }) => name)
+  const told = sureness.rankings.flatMap(({ figure, ranking }) => {
+    const of = FIGURES.find(({ id }) => id === figure)
+    const first = ranking[0]
+    return of === undefined || first === undefined ? [] : [{ of, first, ranking: ranking.slice(0, RANKED) }]
+  })
+  if (told.length === 0) return <p>Nothing to repeat: no measurement is taken to be off.</p>
+  return told.map(({ of, first, ranking }) => (
+    <section key={of.id} className="sure-ranking">
+      <h4>
+        For the {of.name}, {doubtText(first.width, of.quantity, system)} now
+      </h4>
+      <ol>
+        {ranking.map(({ measured, share, narrowed }) => (
+          <li key={measured.path}>
+            <button type="button" className="step" onClick={() => goToField(store, measured.path)}>
+              {measurementName(measured.path, springs)}
+            </button>
+            {measured.source === 'assumed' ? ', assumed' : ''}: {chanceText(share)} of the doubt;{' '}
+            {measured.source === 'assumed' ? 'measuring it' : 'once more with care'} leaves{' '}
+            {doubtText(narrowed, of.quantity, system)}.
+          </li>
+        ))}
+      </ol>
+    </section>
+  ))
+}

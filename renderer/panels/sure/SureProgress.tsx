@@ -1,0 +1,43 @@
+import { useSure, useSureView } from '../../sure-context.ts'
+
+/** How far the trials are, with a way to stop them; or why there are none, with a way to begin. */
+export function SureProgress() {
+  const sure = useSure()
+  const { sureness, share, stopped, fault } = useSureView()
+  if (sureness !== null)
+    return (
+      <p className="sure-state">
+        {sureness.trials.toLocaleString('en-US')} trials, each with every measurement off by chance, within its
+        tolerance.
+      </p>
+    )
+  if (fault !== null)
+    return (
+      <p className="sure-state" role="alert">
+        The trials could not be run: {fault}.{' '}
+        <button type="button" className="step" onClick={sure.again}>
+          Try again
+        </button>
+      </p>
+    )
+  if (stopped)
+    return (
+      <p className="sure-state">
+        Stopped.{' '}
+        <button type="button" className="step" onClick={sure.again}>
+          Run the trials
+        </button>
+      </p>
+    )
+  return (
+    <p className="sure-state">
+      <progress max={1} value={share ?? 0} aria-label="Trials" />
+      {share === null ? 'Trials begin when your hands rest.' : `${Math.round(share * 100)} % of the trials.`}{' '}
+      {share === null ? null : (
+        <button type="button" className="step" onClick={sure.stop}>
+          Stop
+        </button>
+      )}
+    </p>
+  )
+}

@@ -1,0 +1,44 @@
+import type { FigureBand } from '../../../core/tolerance/sureness.ts'
+import { formatMeasure } from '../../../core/units/format.ts'
+import type { Quantity, System } from '../../../core/units/quantity.ts'
+
+/** A chance as people say it: certain and impossible only where no trial says otherwise. */
+export function chanceText(chance: number): string {
+  if (chance === 1) return '100 %'
+  if (chance >= 0.995) return 'over 99 %'
+  return chance < 0.005 ? 'under 1 %' : `${Math.round(chance * 100)} %`
+}
+
+export const figureText = (value: number, quantity: Quantity, system: System): string =>
+  formatMeasure(value, quantity, system, { unit: true })
+
+/** Half a width: a doubt is not read off a tape, so in inches it is a decimal. */
+export function doubtText(width: number, quantity: Quantity, system: System): string {
+  const digits = quantity === 'length' ? { digits: system === 'inch' ? 2 : 1 } : {}
+  return `±${formatMeasure(width / 2, quantity, system, { unit: true, ...digits })}`
+}
+
+/** The figures worth a line, in the order they are read. */
+export const TOLD: readonly string[] = [
+  'engagement.wheel',
+  'engagement.share',
+  'travel.bump',
+  'travel.droop',
+  'static.position',
+  'beforeStop',
+  'static.stopForce',
+  'mainSpring.leftAtBump',
+  'shockLeftAtBump',
+  'ride.wheelRate',
+  'ride.frequency',
+  'bump.forceSlow',
+  'bump.forceFast',
+  'bump.stopForceFast',
+]
+
+/** Why slopes alone say something else, once for each reason. */
+export function reasons(figures: readonly FigureBand[]): string[] {
+  const byReason = new Map<string, string[]>()
+  for (const { name, why } of figures) if (why !== null) byReason.set(why, [...(byReason.get(why) ?? []), name])
+  return [...byReason].map(([why, names]) => `${names.join('; ')}: slopes alone give another band, because ${why}.`)
+}

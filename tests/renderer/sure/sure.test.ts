@@ -1,0 +1,113 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest'
+import { planBudget } from '../../../core/budget/budget.ts'
+import type { Plan } from '../../../core/plan/schema.ts'
+import { setupSureness } from '../../../core/tolerance/steps.ts'
+import { lineBands } from '../../../renderer/charts/sure/bands.ts'
+import { createSure, type SureAsk, type SureHand, type SureWord } from '../../../renderer/state/sure.ts'
+import { seed } from '../../seeds/seed.ts'
+
+const plan = seed('before-and-after.stopgap')
+
+/** A worker that does nothing by itself: the test speaks for it. */
+class Hand implements SureHand {
+  onmessage: SureHand['onmessage'] = null
+  onerror: SureHand['onerror'] = null
+  asked: SureAsk[] = []
+  ended = false
+  postMessage(ask: SureAsk) {
+    this.asked.push(ask)
+  }
+  terminate() {
+    this.ended = true
+  }
+  say(word: SureWord) {
+    this.onmessage?.({ data: word } as MessageEvent)
+  }
+}
+
+function trials() {
+  const hands: Hand[] = []
+  const sure = createSure(() => {
+    const hand = new Hand()
+    hands.push(hand)
+    return hand
+  })
+  const ask = (from: Plan, axle: number) => sure.ask(from, from.setups[0]!, from.setups[0]!.axles[axle]!)
+  return { sure, hands, ask }
+}
+
+const found = (axle: number) => setupSureness(plan, plan.setups[0]!, { trials: 250 }).axles[axle]!
+
+beforeEach(() => void vi.useFakeTimers())
+afterEach(() => void vi.useRealTimers())
+
+test('nothing runs while hands type; then one worker is asked for the axle shown alone', () => {
+  const { hands, ask } = trials()
+  ask(plan, 0)
+  vi.advanceTimersByTime(300)
+  ask(plan, 1)
+  vi.advanceTimersByTime(300)
+  expect(hands).toHaveLength(0)
+  vi.advanceTimersByTime(300)
+  expect(hands.map(({ asked }) => asked.map(each => each.axle))).toEqual([[plan.setups[0]!.axles[1]!.id]])
+  expect(hands[0]!.asked[0]!.plan.setups[0]!.axles).toEqual([plan.setups[0]!.axles[1]])
+})
+
+test('the latest question wins: the worker before is ended, and what it still says is not heard', () => {
+  const { sure, hands, ask } = trials()
+  ask(plan, 0)
+  vi.advanceTimersByTime(600)
+  const late = hands[0]!.onmessage
+  ask(plan, 1)
+  vi.advanceTimersByTime(600)
+  expect(hands[0]!.ended).toBe(true)
+  const second = found(1)
+  hands[1]!.say({ kind: 'done', sureness: second })
+  expect(sure.read().sureness).toBe(second)
+  expect(late).not.toBeNull()
+  hands[0]!.say({ kind: 'progress', share: 0.5 })
+  expect(sure.read().share).toBe(null)
+})
+
+test('tells how far it is, stops when told, and begins again', () => {
+  const { sure, hands, ask } = trials()
+  const shares: (number | null)[] = []
+  sure.subscribe(() => shares.push(sure.read().share))
+  ask(plan, 0)
+  vi.advanceTimersByTime(600)
+  hands[0]!.say({ kind: 'progress', share: 0.25 })
+  sure.stop()
+  expect(shares).toEqual([0, 0.25, null])
+  expect(sure.read()).toEqual({ sureness: null, share: null, stopped: true, fault: null })
+  expect(hands[0]!.ended).toBe(true)
+  sure.again()
+  expect(hands).toHaveLength(2)
+})
+
+test('a worker that breaks is said, not hidden', () => {
+  const { sure, hands, ask } = trials()
+  ask(plan, 0)
+  vi.advanceTimersByTime(600)
+  hands[0]!.say({ kind: 'fault', fault: 'out of room' })
+  expect(sure.read().fault).toBe('out of room')
+})
+
+test('a change elsewhere in the plan asks nothing again', () => {
+  const { hands, ask } = trials()
+  ask(plan, 0)
+  vi.advanceTimersByTime(600)
+  ask({ ...plan, notes: 'other' }, 0)
+  vi.advanceTimersByTime(600)
+  expect(hands).toHaveLength(1)
+})
+
+test('bands of the lines hold the lines of the budget', () => {
+  const axle = planBudget(plan).setups[0]!.axles[1]!
+  const bands = lineBands(found(1))
+  expect(bands.map(({ id }) => id)).toEqual(['bump', 'droop', 'engagement', 'static'])
+  const stands = [axle.travel.bump, -axle.travel.droop, axle.engagement!.wheel, axle.static.position]
+  for (const [i, { low, high }] of bands.entries()) {
+    expect(low).toBeLessThan(stands[i]!)
+    expect(high).toBeGreaterThan(stands[i]!)
+  }
+})
