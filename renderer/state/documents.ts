@@ -21,6 +21,7 @@ export function viewOf(plan: Plan): View {
     setup: first!.id,
     axle: first!.axles.at(-1)!.id,
     compared: second?.id ?? null,
+    terrain: null,
     wheel: 0,
     field: null,
     finding: null,

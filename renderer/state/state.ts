@@ -19,6 +19,8 @@ export interface View {
   readonly axle: AxleId
   /** The setup drawn as a ghost beside the present one. */
   readonly compared: string | null
+  /** Id of the terrain ridden; the first one where it is not in the plan. */
+  readonly terrain: string | null
   /** Wheel position shown, m from ride height; kept to the travel where it is read (selectors.ts). */
   readonly wheel: number
   /** Field that has, or last had, the keyboard: `corner.stop.gap`. */

@@ -27,6 +27,8 @@ export function showSetup(store: Store, setup: string): void {
 
 export const compareWith = (store: Store, compared: string | null) => look(store, { compared })
 
+export const showTerrain = (store: Store, terrain: string) => look(store, { terrain })
+
 /** Puts the wheel somewhere in the travel, m from ride height. */
 export function moveWheel(store: Store, wheel: number): void {
   const { model } = resultsShown(store.read())

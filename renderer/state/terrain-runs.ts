@@ -1,0 +1,237 @@
+import type { Corner, Terrain } from '../../core/plan/schema.ts'
+import type { Ridden, RideAsk } from '../workers/messages.ts'
+import type { CallOff, Hearer } from '../workers/pool.ts'
+import { landingLimit, nextDrop } from './landing-limit.ts'
+import { terrainKey } from './terrain.ts'
+import { RideCache, type SweptPoint } from './terrain-cache.ts'
+import { coarseFirst, type Sweep } from './terrain-sweep.ts'
+
+/** Works rides out, somewhere that is not the page. */
+export interface Rider {
+  warm(count: number): void
+  run(ask: RideAsk, rank: number, hear: Hearer<Ridden>): CallOff
+}
+
+export interface RideRequest {
+  /** What it is about: the rides of another subject are not shown while these are worked out. */
+  readonly subject: string
+  readonly terrain: Terrain
+  /** The setup shown, and the one it is compared with. */
+  readonly corners: readonly Corner[]
+  readonly sweep: Sweep | null
+}
+
+export interface RunsView {
+  /** One for each corner asked for; null until there is one. */
+  readonly rides: readonly (Ridden | null)[]
+  /** The rides are those of what was asked last, and not of the moment before. */
+  readonly settled: boolean
+  /** One row for each corner, rising. */
+  readonly swept: readonly (readonly SweptPoint[])[]
+  /** Rides done and asked for, once it takes longer than people wait for; null when nothing is under way. */
+  readonly work: { readonly done: number; readonly total: number } | null
+  /** Stopped by hand, with rides left to do. */
+  readonly stopped: boolean
+  /** Why it cannot be worked out here at all. */
+  readonly fault: string | null
+}
+
+const NOTHING: RunsView = { rides: [], settled: true, swept: [], work: null, stopped: false, fault: null }
+
+/** Work shorter than this shows no progress, ms. */
+const UNSEEN = 300
+/** The sweep begins when the hands rest for this long, ms. */
+const REST = 250
+/** A landing limit is looked for until it is known this well, m. */
+const LIMIT_WITHIN = 0.0064
+
+const RANK = { ride: 0, sweep: 1 } as const
+
+const sameRequest = (a: RideRequest, b: RideRequest): boolean =>
+  a.subject === b.subject &&
+  terrainKey(a.terrain) === terrainKey(b.terrain) &&
+  a.corners.length === b.corners.length &&
+  a.corners.every((corner, i) => corner === b.corners[i])
+
+/** Rides of the terrain page: what is asked last is worked out first, and what was ridden before is remembered. */
+export class TerrainRuns {
+  private view = NOTHING
+  private request: RideRequest | null = null
+  private readonly cache = new RideCache()
+  private readonly listeners = new Set<() => void>()
+  private readonly underWay = new Set<CallOff>()
+  private timers: ReturnType<typeof setTimeout>[] = []
+  private done = 0
+  private total = 0
+  private slow = false
+
+  constructor(private readonly rider: Rider) {}
+
+  readonly read = (): RunsView => this.view
+
+  readonly subscribe = (hear: () => void): (() => void) => {
+    this.listeners.add(hear)
+    return () => this.listeners.delete(hear)
+  }
+
+  warm(count: number): void {
+    this.rider.warm(count)
+  }
+
+  /** From now on only this counts. */
+  ask(request: RideRequest | null): void {
+    const before = this.request
+    if (before !== null && request !== null && sameRequest(before, request)) return
+    this.callOff()
+    this.request = request
+    if (request === null) this.show(NOTHING)
+    else this.begin(request, before?.subject === request.subject)
+  }
+
+  /** Ends the work under way; what is done stays. */
+  stop(): void {
+    if (this.done >= this.total) return
+    this.callOff()
+    this.show({ ...this.view, work: null, stopped: true })
+  }
+
+  /** Takes up what was stopped, or what failed. */
+  resume(): void {
+    if (this.request === null) return
+    this.callOff()
+    this.begin(this.request, true)
+  }
+
+  private begin(request: RideRequest, keep: boolean): void {
+    const { corners, terrain, sweep } = request
+    const known = corners.map(corner => this.cache.ride(corner, terrain))
+    const settled = known.every(ride => ride !== null)
+    const stale = keep && !settled && this.view.rides.length === corners.length
+    this.done = 0
+    this.total = 0
+    this.slow = false
+    this.show({
+      rides: stale ? this.view.rides : known,
+      settled,
+      swept: this.sweptNow(request),
+      work: null,
+      stopped: false,
+      fault: null,
+    })
+    corners.forEach((corner, i) => {
+      if (known[i] === null && corners.indexOf(corner) === i) this.ride(request, corner)
+    })
+    this.timers = [setTimeout(() => this.beSlow(), UNSEEN)]
+    if (sweep !== null) this.timers.push(setTimeout(() => this.sweepAll(request, sweep), settled ? 0 : REST))
+  }
+
+  private ride(request: RideRequest, corner: Corner): void {
+    const { terrain } = request
+    this.job({ corner, terrain, trace: true }, RANK.ride, ridden => {
+      this.cache.keepRide(corner, terrain, ridden)
+      this.cache.keepPoint(corner, terrain, pointOf(request.sweep?.present ?? 0, ridden))
+      const rides = request.corners.map(each => this.cache.ride(each, terrain))
+      const settled = rides.every(each => each !== null)
+      // Before and after change together, so that a ride is never compared with one of another plan.
+      if (settled || !this.view.rides.some(each => each !== null)) this.patch({ rides, settled })
+      this.patch({ swept: this.sweptNow(request) })
+    })
+  }
+
+  private sweepAll(request: RideRequest, sweep: Sweep): void {
+    const corners = new Set(request.corners)
+    for (const value of coarseFirst(sweep.values))
+      for (const corner of corners) this.sweepOne(request, sweep, corner, value)
+    if (sweep.by === 'drop') for (const corner of corners) this.narrow(request, sweep, corner)
+  }
+
+  private sweepOne(request: RideRequest, sweep: Sweep, corner: Corner, value: number): void {
+    const terrain = sweep.at(value)
+    if (this.cache.point(corner, terrain) !== undefined) return
+    this.job({ corner, terrain, trace: false }, RANK.sweep, ridden => {
+      this.cache.keepPoint(corner, terrain, pointOf(value, ridden))
+      this.patch({ swept: this.sweptNow(request) })
+      if (sweep.by === 'drop') this.narrow(request, sweep, corner)
+    })
+  }
+
+  /** Looks closer at where a landing begins to bottom, once the coarse look is done. */
+  private narrow(request: RideRequest, sweep: Sweep, corner: Corner): void {
+    if (sweep.values.some(value => this.cache.point(corner, sweep.at(value)) === undefined)) return
+    const next = nextDrop(landingLimit(this.pointsOf(request, corner)), LIMIT_WITHIN)
+    if (next !== null) this.sweepOne(request, sweep, corner, next)
+  }
+
+  /** Values looked at beyond the sweep's own, to narrow a limit down. */
+  private pointsOf({ sweep, terrain }: RideRequest, corner: Corner): SweptPoint[] {
+    if (sweep === null) return []
+    const points: SweptPoint[] = []
+    const add = (point: SweptPoint | null | undefined): void => {
+      if (point !== null && point !== undefined) points.push(point)
+    }
+    add(this.cache.point(corner, terrain))
+    for (const value of sweep.values) add(this.cache.point(corner, sweep.at(value)))
+    points.sort((a, b) => a.value - b.value)
+    if (sweep.by !== 'drop') return points
+    for (;;) {
+      const next = nextDrop(landingLimit(points), LIMIT_WITHIN)
+      const point = next === null ? null : this.cache.point(corner, sweep.at(next))
+      if (point === null || point === undefined) return points
+      points.push(point)
+      points.sort((a, b) => a.value - b.value)
+    }
+  }
+
+  private sweptNow(request: RideRequest): SweptPoint[][] {
+    return request.corners.map(corner => this.pointsOf(request, corner))
+  }
+
+  private job(ask: RideAsk, rank: number, keep: (ridden: Ridden) => void): void {
+    this.total += 1
+    const over = (): void => {
+      this.underWay.delete(callOff)
+      this.done += 1
+    }
+    const callOff = this.rider.run(ask, rank, {
+      done: ridden => {
+        over()
+        keep(ridden)
+        this.patch({ work: this.progress() })
+      },
+      failed: fault => {
+        over()
+        this.callOff()
+        this.patch({ work: null, fault })
+      },
+    })
+    this.underWay.add(callOff)
+  }
+
+  private progress(): RunsView['work'] {
+    return this.slow && this.done < this.total ? { done: this.done, total: this.total } : null
+  }
+
+  private beSlow(): void {
+    this.slow = true
+    this.patch({ work: this.progress() })
+  }
+
+  private callOff(): void {
+    for (const timer of this.timers) clearTimeout(timer)
+    this.timers = []
+    for (const callOff of this.underWay) callOff()
+    this.underWay.clear()
+  }
+
+  private patch(change: Partial<RunsView>): void {
+    this.show({ ...this.view, ...change })
+  }
+
+  private show(view: RunsView): void {
+    this.view = view
+    for (const hear of [...this.listeners]) hear()
+  }
+}
+
+const pointOf = (value: number, ridden: Ridden): SweptPoint | null =>
+  ridden.ok ? { value, onStop: ridden.share.onStop, wheelMax: ridden.wheelMax, bottoms: ridden.bottoms } : null
