@@ -36,6 +36,9 @@ const bound = (wanted: string, { quantity }: FieldSpec, system: System): Omit<Re
   const match = new RegExp(`^(${NUMBER}) or (more|less)$`).exec(wanted)
   if (match === null) return null
   const limit = shown(match[1]!, quantity, system)
+  const nothing = shown('0', quantity, system)
+  if (match[2] === 'more' && Number(match[1]) > 0 && limit === nothing)
+    return { wrong: 'Too small.', right: `It takes more than ${nothing}.` }
   return match[2] === 'more'
     ? { wrong: 'Too small.', right: `It takes ${limit} or more.` }
     : { wrong: 'Too large.', right: `It takes ${limit} or less.` }

@@ -20,7 +20,7 @@ import { type Shape, shape } from './look.ts'
 import { nameColumns, partNames } from './part-names.ts'
 import { circlePath, pagePath } from './pen.ts'
 import { Shapes } from './Shapes.tsx'
-import { cornerSubtitle, leanNote } from './subtitle.ts'
+import { cornerSubtitles, leanNote } from './subtitle.ts'
 import { Words } from './Words.tsx'
 
 export interface CornerDrawingProps {
@@ -110,6 +110,9 @@ export function CornerDrawing(props: CornerDrawingProps) {
     height: TAG.height,
   }
   const letter = detail === null ? null : detailLetter(detail, figure)
+  const room = width - (small ? 12 : 16) - 4
+  const wordings = cornerSubtitles(figure, layout.enlargement, small)
+  const subtitle = wordings.find(text => measure(text, 11, 400) <= room) ?? ''
   const note = small ? null : leanNote(stationAt(figure, 0).shrink)
   const noteBox: Box[] = note === null ? [] : [{ x: x + 16, y: head + 8, width: measure(note, 11, 400), height: 13 }]
   const names =
@@ -126,11 +129,7 @@ export function CornerDrawing(props: CornerDrawingProps) {
 
   return (
     <g>
-      <Words
-        x={x + (small ? 12 : 16)}
-        y={small ? 31 : 36}
-        spans={[span(cornerSubtitle(figure, layout.enlargement, small), { size: 11, ink: 'ink2' })]}
-      />
+      <Words x={x + (small ? 12 : 16)} y={small ? 31 : 36} spans={[span(subtitle, { size: 11, ink: 'ink2' })]} />
       <clipPath id={`${id}-column`}>
         <rect x={x} y={head} width={width} height={Math.max(0, height - head)} />
       </clipPath>

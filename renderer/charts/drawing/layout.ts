@@ -27,6 +27,9 @@ export interface Layout {
 /** Parts of the column's width that the fan between hub and axis has at least, and at most where the drawing leaves room. */
 const FAN = { least: 0.27, most: 0.4 }
 
+/** What the pointer tag at the axis and the hub need side by side, px: the wheel shown is never hidden by its own number. */
+const BESIDE_TAG = { small: 96, wide: 112 }
+
 /** A scale smaller than this part of what the width allows is not worth a straight line of ride height. */
 const WORTH = 0.5
 
@@ -40,9 +43,10 @@ export function layoutOf(column: Column, { left, right, up, down }: Extent): Lay
   const margin = small ? { left: 9, right: 5, top: 6 } : { left: 14, right: 8, top: 10 }
   const fitting = (rooms: readonly (readonly [number, number])[]): number =>
     Math.min(...rooms.filter(([, need]) => need > 0).map(([room, need]) => Math.max(1, room) / need), 1e6)
+  const leastFan = Math.min(FAN.most * width, Math.max(FAN.least * width, small ? BESIDE_TAG.small : BESIDE_TAG.wide))
   const across = fitting([
     [width - margin.left - margin.right, left + right],
-    [width * (1 - FAN.least) - margin.left, left],
+    [width - leastFan - margin.left, left],
   ])
   const straight = Math.min(
     across,
@@ -58,7 +62,7 @@ export function layoutOf(column: Column, { left, right, up, down }: Extent): Lay
   const lowest = height - margin.top - down * scale
   const hubY = bends ? Math.min(Math.max(zero, highest), Math.max(highest, lowest)) : zero
   const spare = width - margin.left - left * scale
-  const fan = Math.max(margin.right + right * scale, FAN.least * width, Math.min(FAN.most * width, spare))
+  const fan = Math.max(margin.right + right * scale, leastFan, Math.min(FAN.most * width, spare))
   const axisX = x + width
   return {
     column,

@@ -103,12 +103,18 @@ function Ratios() {
   return (
     <>
       <div className="row">
-        <span className="label">Motion ratio, shock</span>
+        <span className="label">
+          <span className="wide-only">Motion ratio, shock</span>
+          <span className="narrow-only">Ratio, shock</span>
+        </span>
         <span />
         <output className="reading">{shock}</output>
       </div>
       <div className="row">
-        <span className="label">Motion ratio, stop</span>
+        <span className="label">
+          <span className="wide-only">Motion ratio, stop</span>
+          <span className="narrow-only">Ratio, stop</span>
+        </span>
         <span />
         <output className="reading">{stop}</output>
       </div>

@@ -103,7 +103,7 @@ describe('a small column', () => {
   it('has neither names nor detail', () => {
     const { show } = prepared('trailing', true)
     show(0.05)
-    expect(words().every(text => text.startsWith('to scale'))).toBe(true)
+    expect(words().every(text => text.includes('travel enlarged'))).toBe(true)
     const large = prepared('trailing')
     large.show(0.05)
     expect(words()).toEqual(expect.arrayContaining(['tender', 'divider', 'main', 'stop', 'A']))

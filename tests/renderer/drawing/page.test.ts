@@ -7,7 +7,7 @@ import { extentOf } from '../../../renderer/charts/drawing/extent.ts'
 import { fanLine, fanShapes } from '../../../renderer/charts/drawing/fan.ts'
 import { stationAt } from '../../../renderer/charts/drawing/figure.ts'
 import { nameColumns, partNames } from '../../../renderer/charts/drawing/part-names.ts'
-import { cornerSubtitle } from '../../../renderer/charts/drawing/subtitle.ts'
+import { cornerSubtitles } from '../../../renderer/charts/drawing/subtitle.ts'
 import { overlap } from '../../../renderer/charts/placement/box.ts'
 import { close } from '../../close.ts'
 import { laidOut, positions } from './columns.ts'
@@ -209,7 +209,7 @@ describe('what the head of the column says', () => {
   it('names the view and both scales', () => {
     const said = (name: CornerName, small = false) => {
       const { figure, layout } = laidOut(namedAxle(name), small)
-      return cornerSubtitle(figure, layout.enlargement, small).replace(/[\d.]+ ×/, 'N ×')
+      return cornerSubtitles(figure, layout.enlargement, small)[0]!.replace(/[\d.]+ ×/, 'N ×')
     }
     expect([said('trailing'), said('across'), said('solid'), said('ratio'), said('trailing', true)]).toEqual([
       'rear left, to scale; travel enlarged N × at the right',
@@ -218,6 +218,15 @@ describe('what the head of the column says', () => {
       'front, schematic: the plan holds no points; travel enlarged N ×',
       'to scale; travel enlarged N ×',
     ])
+  })
+
+  it('has shorter words for less room, down to the factor alone', () => {
+    for (const small of [false, true]) {
+      const { figure, layout } = laidOut(namedAxle('trailing'), small)
+      const lengths = cornerSubtitles(figure, layout.enlargement, small).map(text => text.length)
+      expect(lengths).toEqual(lengths.toSorted((a, b) => b - a))
+      expect(lengths.at(-1)).toBeLessThan(8)
+    }
   })
 
   it('states the enlargement the drawing has', () => {

@@ -23,8 +23,9 @@ test.each([
     'More than 14 in of stroke. Tape only the bright shaft, from the body to what it meets.',
   ],
   ['corner.stop.gap', -4 * INCH, 'Pushed in further than the stop goes. No less than −3 in.'],
-  ['corner.cornerMass', 0, 'Too small. It takes 0 lb or more.'],
-  ['corner.shock.stroke', -1, 'Too small. It takes 0 in or more.'],
+  ['corner.cornerMass', 0, 'Too small. It takes more than 0 lb.'],
+  ['corner.shock.stroke', -1, 'Too small. It takes more than 0 in.'],
+  ['corner.shock.showing', -1, 'Too small. It takes 0 in or more.'],
   ['corner.stop.charge', 1e12, 'Too large. It takes 29,008 psi or less.'],
   [
     'corner.shock.stroke',
