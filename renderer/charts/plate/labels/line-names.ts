@@ -58,13 +58,14 @@ export function lineNames(scene: Scene): LineNames {
   if (engagement !== null) {
     const under = engagement < travel.droop
     const value = position(engagement)
+    const both = measure('in both setups', size, 400) <= within.width ? 'in both setups' : 'in both'
     tags.push({
       id: 'name-engagement',
       y: axis.y(Math.max(engagement, travel.droop)),
       stand: under ? 'above' : 'on',
       wordings: [
         ...(under ? [[bold('Engagement', 'stop'), value, quiet('below full droop')]] : []),
-        ...(alike && view.other !== null ? [[bold('Engagement', 'stop'), value, quiet('in both setups')]] : []),
+        ...(alike && view.other !== null ? [[bold('Engagement', 'stop'), value, quiet(both)]] : []),
         [bold('Engagement', 'stop'), value],
         [bold('Engages', 'stop'), value],
         [bold('Engagement', 'stop')],
