@@ -4,7 +4,7 @@ import type { Axle, Corner } from '../plan/schema.ts'
 import { nonsense } from '../plan/sense.ts'
 import { type Change, type Changed, refused } from './change.ts'
 import { spacerIn, spacerOut } from './spacer-rules.ts'
-import { changeCrossover, changePreload, changeRideHeight, changeSpring, settle } from './spring-rules.ts'
+import { changeCrossover, changePreload, changeRideHeight, changeSpring, hold, settle } from './spring-rules.ts'
 import { changeCharge, changeOil, changeStop, moveStop, padShim } from './stop-rules.ts'
 
 function ruled(corner: Corner, change: Change, say: Say): Changed {
@@ -31,6 +31,8 @@ function ruled(corner: Corner, change: Change, say: Say): Changed {
       return changeCrossover(corner, change, say)
     case 'ride height':
       return changeRideHeight(corner, change, say)
+    case 'hold':
+      return hold(corner, change, say)
     case 'settle':
       return settle(corner, change, say)
   }
@@ -80,12 +82,14 @@ export function applyChanges(corner: Corner, changes: readonly Change[], say: Sa
   const notes: string[] = []
   const back: Change[] = []
   for (const [at, change] of changes.entries()) {
-    const made = applyChange(now, change, say)
+    const made = ruled(now, change, say)
     if (!made.ok) return { ...made, at }
     now = made.corner
     notes.push(...made.notes)
     back.unshift(made.back)
   }
+  const reason = changes.length === 0 ? null : contradicts(now)
+  if (reason !== null) return { ok: false, reason, at: changes.length - 1 }
   return { ok: true, corner: now, notes, back }
 }
 

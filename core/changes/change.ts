@@ -40,7 +40,9 @@ export type Change =
   | { readonly kind: 'crossover'; readonly gap: number | null }
   /** The chassis this much higher, wheel travel, by preload. */
   | { readonly kind: 'ride height'; readonly rise: number }
-  /** Ride height measured anew at this wheel position; where the corner comes to rest when not given. */
+  /** The preload with which the corner carries a weight, N, slow, at its measured ride height. */
+  | { readonly kind: 'hold'; readonly weight: number }
+  /** Ride height measured anew at this wheel position; where the corner rests under its sprung weight when not given. */
   | { readonly kind: 'settle'; readonly at?: number }
 
 export type ChangeKind = Change['kind']

@@ -1,55 +1,17 @@
+import { sprungWeight } from '../budget/budget.ts'
 import type { Say } from '../budget/findings/rule.ts'
 import { cornerModel } from '../corner/corner.ts'
-import { springPack, springTravel } from '../forces/spring-pack.ts'
-import { findRoot } from '../numerics/roots.ts'
+import type { CornerModel } from '../corner/corner-model.ts'
+import { springPack } from '../forces/spring-pack.ts'
 import type { Corner, Springs } from '../plan/schema.ts'
 import { type Change, type Changed, refused } from './change.ts'
+import { cannotBe, preloaded, pushing } from './preload.ts'
 import { comesToRest, measuredFrom, modelAndWeight } from './ride-height.ts'
 
 type Of<Kind extends Change['kind']> = Extract<Change, { kind: Kind }>
 
-/** Preload is solved to this, m: far below a thread, so that a change taken back gives the setup back. */
-const FINE = 1e-14
-
 /** A ride height that changes by less than this is the same, m. */
 const SAME = 1e-9
-
-/** Less than nothing by this much is nothing, m: sums of lengths round so far. */
-const ROUNDING = 1e-12
-
-const packTravel = ({ springs }: Springs): number => springs.reduce((sum, spring) => sum + springTravel(spring), 0)
-
-/** How far the springs above the main are pressed at full extension, m. */
-const aboveAtExtension = (springs: Springs): number =>
-  springPack(springs)
-    .each(springs.preload)
-    .slice(0, -1)
-    .reduce((sum, compression) => sum + compression, 0)
-
-/**
- * The pack with its collar turned to another preload and its divider ring left where it is: the divider follows the collar down by what the
- * springs above it do not give, so the gap to the ring grows by that. Derived here.
- */
-function preloaded(springs: Springs, preload: number): Springs {
-  if (springs.crossover === null || springs.springs.length === 1) return { ...springs, preload }
-  const turned = { ...springs, preload, crossover: null }
-  const before = aboveAtExtension({ ...springs, crossover: null })
-  const gap = springs.crossover.gap + preload - springs.preload - (aboveAtExtension(turned) - before)
-  return { ...springs, preload, crossover: { gap: gap > -ROUNDING ? Math.max(0, gap) : gap } }
-}
-
-/** Why a pack cannot be built; null when it can. */
-function cannotBe(springs: Springs, say: Say): string | null {
-  const travel = packTravel(springs)
-  const solid = springs.springs.find(spring => springTravel(spring) <= 0)
-  if (solid !== undefined)
-    return `A spring of ${say(solid.freeLength, 'length')} that is solid at ${say(solid.solidLength, 'length')} cannot work.`
-  if (springs.preload > travel)
-    return `A preload of ${say(springs.preload, 'length')} is more than the springs can give, ${say(travel, 'length')}.`
-  if (springs.crossover !== null && springs.crossover.gap < 0)
-    return `The divider would sit on its ring with the shock extended: move the ring ${say(-springs.crossover.gap, 'length')} up first.`
-  return null
-}
 
 const heightNote = (wheel: number, say: Say): string[] =>
   Math.abs(wheel) < SAME
@@ -98,16 +60,31 @@ export function changeCrossover(corner: Corner, { gap }: Of<'crossover'>, say: S
   )
 }
 
-/**
- * Preload with which a pack pushes with a force, N along the shock, its shaft `moved` m in from ride height; null when none does. Rise and fall
- * of the force with preload are what the springs are good for, loose and bound there is no telling.
- */
-function pushing(corner: Corner, pack: (preload: number) => Springs, force: number, moved: number): number | null {
-  const compression = corner.shock.stroke - corner.shock.showing + moved
-  const over = (preload: number): number => springPack(pack(preload)).force(preload + compression) - force
-  const root = findRoot(over, -corner.shock.stroke, packTravel(pack(0)), FINE)
-  return root.found ? root.at : null
+/** The pack with the preload that carries a weight at a wheel position, its divider ring left where it is; or why none does. */
+function carrying(
+  model: CornerModel,
+  weight: number,
+  wheel: number,
+  say: Say,
+): { readonly ok: true; readonly springs: Springs } | { readonly ok: false; readonly reason: string } {
+  const { corner, crossover, linkage } = model
+  const { springs } = corner
+  // Then only a tender wound solid would lift it.
+  if (springs.springs.length > 1 && crossover !== null && crossover <= Math.min(0, wheel))
+    return refused(
+      'The divider is on its ring there: turning the collar above it does nothing. Move the ring, or use another main spring.',
+    )
+  const { shock, shockRatio } = linkage.at(wheel)
+  const { gas, stop } = model.forces(wheel, 'slow')
+  const preload = pushing(corner, value => preloaded(springs, value), (weight - gas - stop) / shockRatio, shock)
+  if (preload === null) return refused('No preload of these springs holds it there.')
+  const turned = preloaded(springs, preload)
+  const reason = cannotBe(turned, say)
+  return reason === null ? { ok: true, springs: turned } : refused(reason)
 }
+
+const preloadNote = ({ preload }: Springs, say: Say): string =>
+  `The preload becomes ${say(preload, 'length', { decimal: true })}`
 
 /** The chassis raised by preload: shaft, gap, clearances and points follow. The crossover's gap follows the collar. */
 export function changeRideHeight(corner: Corner, { rise }: Of<'ride height'>, say: Say): Changed {
@@ -118,28 +95,34 @@ export function changeRideHeight(corner: Corner, { rise }: Of<'ride height'>, sa
     return refused(
       `It has only ${say(rise > 0 ? -model.droop : model.bump, 'length')} of ${rise > 0 ? 'droop' : 'bump'}: ride height cannot change by ${say(Math.abs(rise), 'length')}.`,
     )
-  const { springs } = corner
-  // Then only a tender wound solid would lift it.
-  if (springs.springs.length > 1 && model.crossover !== null && model.crossover <= Math.min(0, wheel))
-    return refused(
-      'The divider is on its ring there: turning the collar above it does nothing. Move the ring, or use another main spring.',
-    )
-  const { shock, shockRatio } = model.linkage.at(wheel)
-  const { gas, stop } = model.forces(wheel, 'slow')
-  const force = (weight - gas - stop) / shockRatio
-  const preload = pushing(corner, value => preloaded(springs, value), force, shock)
-  const turned = preload === null ? null : preloaded(springs, preload)
-  const reason = turned === null ? 'No preload of these springs holds it there.' : cannotBe(turned, say)
-  if (turned === null || reason !== null) return refused(reason ?? '')
+  const turned = carrying(model, weight, wheel, say)
+  if (!turned.ok) return turned
+  const { springs } = turned
   return {
     ok: true,
-    corner: measuredFrom({ ...corner, springs: turned }, model, wheel),
+    corner: measuredFrom({ ...corner, springs }, model, wheel),
     notes: [
-      `The preload becomes ${say(turned.preload, 'length', { decimal: true })}; shaft, gap and clearances are measured from the new ride height.`,
-      ...ringNote(springs, turned, say),
+      `${preloadNote(springs, say)}; shaft, gap and clearances are measured from the new ride height.`,
+      ...ringNote(corner.springs, springs, say),
       'Height of the centre of gravity moves with the chassis: measure it again where loads matter.',
     ],
-    back: { kind: 'preload', preload: springs.preload },
+    back: { kind: 'preload', preload: corner.springs.preload },
+  }
+}
+
+/** The preload that carries a weight at the measured ride height: after a stop no longer does, say. */
+export function hold(corner: Corner, { weight }: Of<'hold'>, say: Say): Changed {
+  const model = cornerModel(corner)
+  const turned = carrying(model, weight, 0, say)
+  if (!turned.ok) return turned
+  return {
+    ok: true,
+    corner: { ...corner, springs: turned.springs },
+    notes: [
+      `${preloadNote(turned.springs, say)}, and the ride height stays.`,
+      ...ringNote(corner.springs, turned.springs, say),
+    ],
+    back: { kind: 'hold', weight: model.forces(0, 'slow').total },
   }
 }
 
@@ -168,15 +151,15 @@ export function changeSpring(corner: Corner, { place, spring, keep }: Of<'spring
   return {
     ok: true,
     corner: { ...corner, springs: held },
-    notes: [`The preload becomes ${say(preload, 'length', { decimal: true })}, and the ride height stays.`, ...ring],
+    notes: [`${preloadNote(held, say)}, and the ride height stays.`, ...ring],
     back,
   }
 }
 
-/** Ride height measured anew, where the corner rests or at a position given. */
+/** Ride height measured anew: where the corner rests under its sprung weight, as its budget says, or at a position given. */
 export function settle(corner: Corner, { at }: Of<'settle'>, say: Say): Changed {
-  const { model, weight } = modelAndWeight(corner)
-  const rest = at === undefined ? comesToRest(model, weight) : ({ ok: true, wheel: at } as const)
+  const model = cornerModel(corner)
+  const rest = at === undefined ? comesToRest(model, sprungWeight(model)) : ({ ok: true, wheel: at } as const)
   if (!rest.ok) return refused(`It does not sit: the car goes to ${rest.end}.`)
   if (rest.wheel < model.droop || rest.wheel > model.bump)
     return refused(`There is no wheel travel at ${say(rest.wheel, 'length', { sign: true })}.`)

@@ -143,6 +143,14 @@ function carriesOnSprings(corner: Corner): boolean {
   return model.forces(0, 'slow').springs > 1 && model.parts(0).springs.at(-1)!.left > 1e-6
 }
 
+/** Shock and stop close all the way up: an arm that turns over has limits one way that it has not the other. */
+function closesAllTheWay(corner: Corner): boolean {
+  const { linkage, droop, bump } = cornerModel(corner)
+  return Array.from({ length: 41 }, (_, i) => linkage.at(droop + ((bump - droop) * i) / 40)).every(
+    ({ shockRatio, stopRatio }) => shockRatio > 0 && stopRatio > 0,
+  )
+}
+
 /** Changes of every kind, sized to a corner; many of them cannot be made, which is a sentence, not an exception. */
 const anyChange = (corner: Corner): fc.Arbitrary<Change> => {
   const { springs, stop } = corner
@@ -179,12 +187,15 @@ const anyChange = (corner: Corner): fc.Arbitrary<Change> => {
     between(-0.1, 0.4).map(preload => ({ kind: 'preload' as const, preload })),
     fc.option(between(-0.02, 0.2)).map(gap => ({ kind: 'crossover' as const, gap })),
     between(-0.1, 0.1).map(rise => ({ kind: 'ride height' as const, rise })),
+    between(0.5, 1.5).map(share => ({ kind: 'hold' as const, weight: share * carried(cornerModel(corner)) })),
     fc.constant({ kind: 'settle' as const }),
   )
 }
 
 const cornerAndChange = (...kinds: readonly Linkage['kind'][]) =>
   arbitraryCorner(...kinds).chain(corner => anyChange(corner).map(change => ({ corner, change })))
+
+const OF_SPRINGS = new Set<Change['kind']>(['spring', 'ride height', 'hold', 'preload', 'crossover', 'settle'])
 
 const planWith = (corner: Corner): unknown => ({
   format: 'stopgap-plan',
@@ -226,9 +237,9 @@ describe('any change', () => {
         const there = applyChange(corner, change, say)
         if (!there.ok) return
         const back = applyChange(there.corner, there.back, say)
+        if (there.corner.shock.showing !== corner.shock.showing) fc.pre(closesAllTheWay(corner))
         // Springs that are loose or bound at ride height carry the same at more than one preload.
-        if (change.kind === 'spring' || change.kind === 'ride height')
-          fc.pre([corner, there.corner].every(carriesOnSprings))
+        if (OF_SPRINGS.has(change.kind)) fc.pre([corner, there.corner].every(carriesOnSprings))
         if (change.kind === 'spring' && change.keep === 'preload' && !back.ok) return
         same(done(back).corner, corner, 1e-9, 1e-9)
         compared.add(change.kind)
@@ -239,6 +250,7 @@ describe('any change', () => {
       [
         'charge',
         'crossover',
+        'hold',
         'move stop',
         'oil',
         'pad shim',

@@ -1,0 +1,33 @@
+import { evaluator } from '../../core/changes/evaluate.ts'
+import { combinations, usualRanges } from '../../core/changes/ranges.ts'
+import { GENERIC_SHELF, tubesOf } from '../../core/changes/shelf.ts'
+import { seed } from '../seeds/seed.ts'
+import type { Benchmark } from './benchmark.ts'
+
+const CANDIDATES = 400
+const plan = seed('before-and-after.stopgap')
+const axle = plan.setups[0]!.axles.find(({ id }) => id === 'rear')!
+
+/** Processor time of one run over the candidates, ns. */
+function once(): number {
+  const list = combinations(axle.corner, usualRanges(axle.corner, tubesOf(GENERIC_SHELF))).slice(0, CANDIDATES)
+  if (list.length < CANDIDATES) throw new Error(`only ${list.length} candidates`)
+  const evaluate = evaluator({ axle, units: plan.units, targets: plan.targets! })
+  const before = process.cpuUsage()
+  for (const changes of list) evaluate(changes)
+  const { user, system } = process.cpuUsage(before)
+  return (user + system) * 1000
+}
+
+/** What the map of proposals waits for. Each candidate is its own work, so two cores share them evenly. */
+export const proposals: readonly Benchmark[] = [
+  {
+    name: `${CANDIDATES} candidates, each landed until its height is known, on two cores`,
+    reference: 'two seconds',
+    budget: 1,
+    measure: async () => {
+      const runs = [once(), once(), once()].sort((a, b) => a - b)
+      return { unit: 'ns', value: runs[1]! / 2, reference: 2e9 }
+    },
+  },
+]
