@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import { existsSync } from 'node:fs'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdir, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 
@@ -10,27 +10,38 @@ const patience = 15_000
 export interface Served {
   /** Lets one browser in, once. */
   address: string
-  /** The application's own folder, new and empty at first: its kept copies, recent plans and settings. */
+  /** The home of the person at the window, where the file chooser begins. */
+  home: string
+  /** The application's own folder: its kept copies, recent plans and settings. */
   data: string
   end(): Promise<void>
+  /** Ends the program as a power cut would: nothing is written or tidied any more. */
+  kill(): Promise<void>
 }
 
-/** The built program, serving its window to whoever holds the address; `file` is the plan it opens first. */
-export async function serveWindow(file?: string): Promise<Served> {
+/**
+ * The built program, serving its window to whoever holds the address.
+ * @param file the plan it opens first
+ * @param folder where home and data are, to start where another run was left; it stays. Without one, both are new and are removed.
+ */
+export async function serveWindow(file?: string, folder?: string): Promise<Served> {
   if (!existsSync(program)) throw new Error('dist/start.js is not there. Run npm run build first.')
-  const data = await mkdtemp(path.join(tmpdir(), 'stopgap-data-'))
+  const place = folder ?? (await mkdtemp(path.join(tmpdir(), 'stopgap-window-')))
+  const [home, data] = [path.join(place, 'home'), path.join(place, 'data')]
+  await mkdir(home, { recursive: true })
   const child = spawn(process.execPath, [program, '--serve', ...(file === undefined ? [] : [file])], {
-    env: { ...process.env, STOPGAP_DATA: data },
+    env: { ...process.env, STOPGAP_DATA: data, HOME: home, USERPROFILE: home },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
   const ended = new Promise<void>(resolve => child.once('close', () => resolve()))
-  const end = async () => {
-    child.kill()
+  const stop = async (signal: NodeJS.Signals) => {
+    child.kill(signal)
     await ended
-    await rm(data, { recursive: true, force: true })
+    if (folder === undefined) await rm(place, { recursive: true, force: true })
   }
+  const end = () => stop('SIGTERM')
   try {
-    return { address: await addressFrom(child), data, end }
+    return { address: await addressFrom(child), home, data, end, kill: () => stop('SIGKILL') }
   } catch (problem) {
     await end()
     throw problem

@@ -84,7 +84,14 @@ export const CrossLines = memo(function CrossLines({ scene }: { readonly scene: 
           {id === 'other engagement' ? (
             <path className="moves" d={`M${from} ${y}H${to}`} stroke={HALO[scene.groundAt(y)]} strokeWidth="3" />
           ) : null}
-          <path className="moves" d={`M${from} ${y}H${to}`} stroke={ink} strokeWidth={width} strokeDasharray={dash} />
+          <path
+            className="moves"
+            data-line={id}
+            d={`M${from} ${y}H${to}`}
+            stroke={ink}
+            strokeWidth={width}
+            strokeDasharray={dash}
+          />
         </g>
       ))}
       {forces.step === null ? null : (
