@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { cornerModel } from '../../core/corner/corner.ts'
-import type { CornerModel } from '../../core/corner/corner-model.ts'
+import type { CornerModel, GasLaw } from '../../core/corner/corner-model.ts'
 import { springPack } from '../../core/forces/spring-pack.ts'
 import { stopModel } from '../../core/forces/stop.ts'
 import type { Corner } from '../../core/plan/schema.ts'
@@ -36,6 +36,31 @@ describe('force at the wheel', () => {
       { ...runs, numRuns: 150 },
     )
     expect(looked).toBeGreaterThan(3000)
+  })
+
+  it('has the wheel rate as its slope, springs, gas, stop and the turn of both motion ratios together', () => {
+    let looked = 0
+    fc.assert(
+      fc.property(arbitraryCorner(), fc.constantFrom<GasLaw>('slow', 'fast'), (corner, law) => {
+        const model = cornerModel(corner)
+        const { linkage, droop, bump, kinks } = model
+        const h = (bump - droop) * 1e-5
+        for (const wheel of travel(model, 12)) {
+          const ratio = linkage.at(wheel)
+          const steep = Math.max(Math.abs(ratio.shockRatio), Math.abs(ratio.stopRatio)) > 3
+          const broken = [droop, bump, ...kinks].some(kink => Math.abs(kink - wheel) < 3 * h)
+          if (steep || broken) continue
+          looked += 1
+          const force = (at: number) => model.forces(at, law).total
+          const slope =
+            (8 * (force(wheel + h) - force(wheel - h)) - force(wheel + 2 * h) + force(wheel - 2 * h)) / (12 * h)
+          // Rounding of forces near 1e4 N over steps near 3 micrometres.
+          close(model.wheelRate(wheel, law), slope, { rel: 1e-6, abs: 0.05 })
+        }
+      }),
+      { ...runs, numRuns: 150 },
+    )
+    expect(looked).toBeGreaterThan(1000)
   })
 
   it('slow gas never pushes more than fast, nor stiffens more', () => {
