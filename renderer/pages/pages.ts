@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react'
 import { SurePage } from './SurePage.tsx'
+import { TerrainPage } from './TerrainPage.tsx'
 import { TravelPage } from './TravelPage.tsx'
 
 export interface PageSpec {
@@ -12,5 +13,6 @@ export interface PageSpec {
 /** The pages of the window, in the order of the title bar. A page that is not here does not exist. */
 export const pages: readonly PageSpec[] = [
   { id: 'travel', name: 'Travel', Page: TravelPage },
+  { id: 'terrain', name: 'Terrain', Page: TerrainPage },
   { id: 'sure', name: 'How sure', Page: SurePage },
 ]

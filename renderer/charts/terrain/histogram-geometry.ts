@@ -44,7 +44,7 @@ export function histogramScale(
   const tops = all.map(bars => bars.map(({ share }) => share).sort((a, b) => b - a))
   const most = Math.max(1e-6, ...tops.map(([first = 0]) => first))
   const third = Math.max(1e-6, ...tops.map(shares => shares[2] ?? shares.at(-1) ?? 0))
-  const cap = most > OUTSTANDING * third ? OUTSTANDING * third : most
+  const cap = Math.min(most, OUTSTANDING * third)
   const right = Math.max(column.x + 2, column.right - inset)
   const scale = scaleLinear([0, cap], [column.x, right])
   return {

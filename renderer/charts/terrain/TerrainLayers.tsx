@@ -1,0 +1,231 @@
+import { memo } from 'react'
+import { Picture, Unspoken } from '../marks/Group.tsx'
+import { patternFill } from '../patterns/ChartPatterns.tsx'
+import { OTHER_DASH } from '../plate/cross-lines.ts'
+import { ChartText, HALO } from '../text/ChartText.tsx'
+import { cutBars, stepsPath, zonePath } from './histogram-geometry.ts'
+import { terrainLabels } from './labels.ts'
+import { spansOnStop } from './moment.ts'
+import { forcesSentence, histogramSentence, traceSentence } from './sentences.ts'
+import { areaPath, linePath } from './signal-path.ts'
+import type { TerrainScene } from './terrain-scene.ts'
+import { travelLines } from './travel-lines.ts'
+
+interface LayerProps {
+  readonly scene: TerrainScene
+}
+
+interface NamedProps extends LayerProps {
+  /** The terrain's name. */
+  readonly subject: string
+}
+
+interface PatternProps extends LayerProps {
+  readonly patterns: string
+}
+
+/** Zone tints behind trace and histogram. */
+export const TerrainTints = memo(function TerrainTints({ scene }: LayerProps) {
+  const { frame, axis, travel } = scene
+  const width = frame.names.x - frame.trace.x
+  const [top, middle, ride] = [axis.y(travel.bump), axis.y(travel.coiloverEnd), axis.y(0)]
+  return (
+    <Unspoken>
+      <rect x={frame.trace.x} y={top} width={width} height={Math.max(0, middle - top)} fill="var(--stop-z)" />
+      <rect x={frame.trace.x} y={middle} width={width} height={Math.max(0, ride - middle)} fill="var(--coil-z)" />
+    </Unspoken>
+  )
+})
+
+/** Dividers with their ticks, time grid, the axis of the forces. */
+export const TerrainRules = memo(function TerrainRules({ scene }: LayerProps) {
+  const { frame, ruler, time, forces, axis } = scene
+  const { trace, histogram, names, travel, road } = frame
+  const dividers = [histogram, names].map(({ x }) => `M${x} ${frame.head}V${travel.bottom}`)
+  const ticks = [trace, histogram, names].flatMap(({ x }) =>
+    ruler.map(({ y, long }) => `M${x} ${y.toFixed(1)}h${long ? 6 : 3}`),
+  )
+  const grid = time.ticks.map(tick => `M${time.x(tick).toFixed(1)} ${frame.head}V${frame.forces.bottom}`)
+  const levels = forces.ticks.map(tick => `M${trace.x} ${forces.y(tick).toFixed(1)}H${time.right}`)
+  return (
+    <Unspoken>
+      <path d={[...grid, ...levels].join('')} stroke="var(--hair)" fill="none" />
+      <path
+        d={`M0 ${frame.head}H${frame.width}M${trace.x} ${travel.bottom}H${frame.width}M${histogram.x} ${road.top}V${frame.height}${dividers.join('')}${ticks.join('')}`}
+        stroke="var(--rule)"
+        fill="none"
+      />
+      <path d={`M${trace.x} ${forces.y(0)}H${time.right}`} stroke="var(--ink3)" fill="none" />
+      <path d={`M${trace.x} ${axis.top}V${frame.height}`} stroke="var(--ink)" strokeWidth="1.5" />
+    </Unspoken>
+  )
+})
+
+/** Road, wheel position and forces over time. */
+export const TerrainTraces = memo(function TerrainTraces({ scene, patterns, subject }: PatternProps & NamedProps) {
+  const { shown, other, road, frame, forces, axis, travel, time } = scene
+  const zero = forces.y(0)
+  return (
+    <>
+      <Unspoken>
+        <path d={areaPath(road, frame.road.bottom + 2)} fill="var(--metal)" />
+        <path d={linePath(road)} stroke="var(--ink3)" fill="none" strokeLinejoin="round" />
+      </Unspoken>
+      <Picture label={traceSentence(scene, subject)}>
+        {other === null ? null : (
+          <path
+            d={linePath(other.wheel)}
+            stroke="var(--ink2)"
+            strokeWidth="1.1"
+            strokeDasharray={OTHER_DASH}
+            fill="none"
+          />
+        )}
+        {shown === null ? null : (
+          <>
+            <path d={linePath(shown.wheel)} stroke="var(--ink)" strokeWidth="1.5" fill="none" strokeLinejoin="round" />
+            {shown.bottoms.map(at => (
+              <path key={at} d={`M${time.x(at) - 4} ${axis.y(travel.bump) - 2.5}h8l-4 -7z`} fill="var(--alarm)" />
+            ))}
+          </>
+        )}
+      </Picture>
+      <Picture label={forcesSentence(scene)}>
+        {other === null ? null : (
+          <>
+            <path
+              d={linePath(other.suspension)}
+              stroke="var(--ink2)"
+              strokeWidth="1.1"
+              strokeDasharray={OTHER_DASH}
+              fill="none"
+            />
+            <path
+              d={linePath(other.stop)}
+              stroke="var(--stop)"
+              strokeWidth="1.1"
+              strokeDasharray={OTHER_DASH}
+              fill="none"
+            />
+          </>
+        )}
+        {shown === null ? null : (
+          <>
+            <path
+              d={areaPath(shown.stop, zero)}
+              fill={patternFill(patterns, 'stop')}
+              stroke="var(--stop)"
+              strokeLinejoin="round"
+            />
+            <path
+              d={linePath(shown.suspension)}
+              stroke="var(--ink)"
+              strokeWidth="1.5"
+              fill="none"
+              strokeLinejoin="round"
+            />
+            {shown.clipped.map(at => (
+              <path
+                key={at}
+                d={`M${time.x(at) - 4} ${frame.forces.top + 5}l4 -6l4 6`}
+                stroke="var(--alarm)"
+                strokeWidth="1.5"
+                fill="none"
+              />
+            ))}
+          </>
+        )}
+      </Picture>
+    </>
+  )
+})
+
+/** Time spent at each height, on the same axis as the trace. */
+export const TerrainHistogram = memo(function TerrainHistogram({ scene, patterns }: PatternProps) {
+  const { shown, other, axis, histogram, travel, frame } = scene
+  const zone = (name: 'droop' | 'coilover' | 'engagement'): string =>
+    shown === null ? '' : zonePath(shown.bars, name, travel.engagement, axis, histogram)
+  const end = histogram.x(histogram.cap)
+  return (
+    <Picture label={histogramSentence(scene)}>
+      {shown === null ? null : (
+        <>
+          <path d={zone('droop')} fill="var(--metal)" />
+          <path d={zone('coilover')} fill={patternFill(patterns, 'springs')} />
+          <path d={zone('engagement')} fill={patternFill(patterns, 'stop')} />
+          <path d={stepsPath(shown.bars, axis, histogram)} stroke="var(--ink)" strokeWidth="1.1" fill="none" />
+          {cutBars(shown.bars, histogram).map(({ from, to }) => (
+            <path
+              key={from}
+              d={`M${end - 7} ${axis.y(from) + 2}l4 ${axis.y(to) - axis.y(from) - 4}M${end - 3} ${axis.y(from) + 2}l4 ${axis.y(to) - axis.y(from) - 4}`}
+              stroke={HALO.sheet}
+              strokeWidth="1.5"
+            />
+          ))}
+        </>
+      )}
+      {other === null ? null : (
+        <path
+          d={stepsPath(other.bars, axis, histogram)}
+          stroke="var(--ink2)"
+          strokeWidth="1.1"
+          strokeDasharray={OTHER_DASH}
+          fill="none"
+        />
+      )}
+      <path d={`M${frame.histogram.x} ${axis.y(travel.bump)}V${axis.y(travel.droop)}`} stroke="var(--rule)" />
+    </Picture>
+  )
+})
+
+/** The lines across, and every word that stands still. */
+export const TerrainWords = memo(function TerrainWords({ scene, subject }: NamedProps) {
+  const { labels, leaders } = terrainLabels(scene, subject)
+  return (
+    <Unspoken>
+      {travelLines(scene).map(({ id, y, width, ink, dash, from, to }) => (
+        <path key={id} d={`M${from} ${y}H${to}`} stroke={ink} strokeWidth={width} strokeDasharray={dash} />
+      ))}
+      {leaders.map(({ id, from, to }) => (
+        <path key={id} d={`M${from.join(' ')}L${to.join(' ')}`} stroke="var(--ink3)" strokeWidth="0.8" fill="none" />
+      ))}
+      {labels.map(label => (
+        <ChartText key={label.id} label={label} />
+      ))}
+    </Unspoken>
+  )
+})
+
+/** The whole of a long run, with the times it is on the stop; what the trace shows of it is framed. */
+export const TerrainOverview = memo(function TerrainOverview({ scene }: LayerProps) {
+  const { frame, time, duration, windowed, view } = scene
+  const trace = view.shown.ride?.trace ?? null
+  if (!windowed || trace === null) return null
+  const { top, bottom } = frame.overview
+  const x = (at: number): number => time.left + (at / duration) * (time.right - time.left)
+  const { from, to } = time.window
+  return (
+    <Unspoken>
+      <path d={`M${time.left} ${bottom}H${time.right}`} stroke="var(--ink3)" />
+      {spansOnStop(trace).map(([start, end]) => (
+        <rect
+          key={start}
+          x={x(start)}
+          y={top + 2}
+          width={Math.max(1, x(end) - x(start))}
+          height={bottom - top - 2}
+          fill="var(--stop)"
+        />
+      ))}
+      <rect
+        x={x(from)}
+        y={top}
+        width={x(to) - x(from)}
+        height={bottom - top}
+        fill="none"
+        stroke="var(--ink)"
+        strokeWidth="1.25"
+      />
+    </Unspoken>
+  )
+})

@@ -1,0 +1,141 @@
+import { type PointerEvent, useMemo, useRef } from 'react'
+import type { Axle } from '../../../core/plan/schema.ts'
+import { CornerDrawing } from '../drawing/CornerDrawing.tsx'
+import { ChartPatterns } from '../patterns/ChartPatterns.tsx'
+import { type Size, useSize } from '../plate/use-size.ts'
+import { canvasMeasure } from '../text/measure-text.ts'
+import { momentOf } from './reading.ts'
+import {
+  TerrainHistogram,
+  TerrainOverview,
+  TerrainRules,
+  TerrainTints,
+  TerrainTraces,
+  TerrainWords,
+} from './TerrainLayers.tsx'
+import { TimeCursor, TimeReading, WheelTag } from './TimeCursor.tsx'
+import { durationOf, type TerrainView, terrainScene } from './terrain-scene.ts'
+import { timeWindow } from './time-axis.ts'
+
+export interface TerrainPlateProps {
+  readonly axle: Axle
+  readonly view: TerrainView
+  /** The terrain's name. */
+  readonly subject: string
+  /** The moment shown, s. */
+  readonly time: number
+  readonly onTime: (time: number) => void
+  readonly onPlay: () => void
+}
+
+/** Drawing, trace, forces and histogram of a ride on the wheel travel axis, as large as its parent. */
+export function TerrainPlate(props: TerrainPlateProps) {
+  const host = useRef<HTMLDivElement>(null)
+  const size = useSize(host)
+  return (
+    <div className="terrain-plate" ref={host}>
+      {size === null || host.current === null ? null : (
+        <TerrainDrawing {...props} size={size} family={getComputedStyle(host.current).fontFamily} />
+      )}
+    </div>
+  )
+}
+
+interface DrawingProps extends TerrainPlateProps {
+  readonly size: Size
+  readonly family: string
+}
+
+const PATTERNS = 'terrain'
+
+function TerrainDrawing({ axle, view, subject, time, onTime, onPlay, size, family }: DrawingProps) {
+  const measure = useMemo(() => canvasMeasure(family), [family])
+  const { from, to } = timeWindow(durationOf(view), time)
+  const scene = useMemo(
+    () => terrainScene(view, { from, to }, size.width, size.height, measure),
+    [view, from, to, size, measure],
+  )
+  const { frame, axis, duration, time: across } = scene
+  const { shown, other, system } = view
+  const ridden = duration > 0
+  const moment = momentOf(shown, time)
+  const wheel = Math.min(shown.model.bump, Math.max(shown.model.droop, moment?.wheel ?? 0))
+  const scrub = useRef<'trace' | 'overview' | null>(null)
+  const go = (event: PointerEvent<SVGSVGElement>): void => {
+    const x = event.clientX - event.currentTarget.getBoundingClientRect().left
+    if (scrub.current === 'trace') onTime(across.timeAt(x))
+    else onTime(Math.min(1, Math.max(0, (x - across.left) / (across.right - across.left))) * duration)
+  }
+  const begin = (event: PointerEvent<SVGSVGElement>): void => {
+    if (event.button !== 0 || !event.isPrimary || !ridden || !(event.target instanceof Element)) return
+    const held = event.target.closest('[data-scrub]')?.getAttribute('data-scrub')
+    if (held !== 'trace' && held !== 'overview') return
+    event.preventDefault()
+    scrub.current = held
+    event.currentTarget.setPointerCapture(event.pointerId)
+    event.currentTarget.querySelector<SVGGElement>('.time-cursor')?.focus({ preventScroll: true })
+    go(event)
+  }
+  const end = (): void => {
+    scrub.current = null
+  }
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be drawn in
+    <svg
+      viewBox={`0 0 ${size.width} ${size.height}`}
+      role="group"
+      aria-label={`${subject} with ${shown.name}, ${axle.id}: drawing, wheel position and forces over time, time spent at each height`}
+      onPointerDown={begin}
+      onPointerMove={event => scrub.current !== null && go(event)}
+      onPointerUp={end}
+      onPointerCancel={end}
+    >
+      <ChartPatterns prefix={PATTERNS} />
+      <TerrainTints scene={scene} />
+      <CornerDrawing
+        axle={axle}
+        model={shown.model}
+        budget={shown.budget}
+        other={other}
+        wheel={wheel}
+        system={system}
+        x={frame.corner.x}
+        width={frame.corner.width}
+        head={frame.head}
+        height={frame.height}
+        axisY={axis.y}
+        small={frame.small}
+      />
+      <TerrainRules scene={scene} />
+      <TerrainHistogram scene={scene} patterns={PATTERNS} />
+      <TerrainTraces scene={scene} patterns={PATTERNS} subject={subject} />
+      <TerrainWords scene={scene} subject={subject} />
+      <TerrainOverview scene={scene} />
+      {ridden ? (
+        <>
+          <rect
+            data-scrub="trace"
+            x={across.left - 4}
+            y={frame.head}
+            width={across.right - across.left + 8}
+            height={Math.max(0, frame.overview.top - frame.head)}
+            fill="transparent"
+          />
+          <rect
+            data-scrub="overview"
+            x={across.left - 4}
+            y={frame.overview.top}
+            width={across.right - across.left + 8}
+            height={Math.max(0, frame.height - frame.overview.top)}
+            fill="transparent"
+          />
+          <TimeReading scene={scene} time={time} />
+          <g data-scrub="trace">
+            <TimeCursor scene={scene} time={time} onTime={onTime} onPlay={onPlay} />
+          </g>
+          <WheelTag scene={scene} wheel={wheel} />
+        </>
+      ) : null}
+    </svg>
+  )
+}

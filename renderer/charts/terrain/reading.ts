@@ -1,0 +1,68 @@
+import { formatMeasure } from '../../../core/units/format.ts'
+import { onTape, spokenPosition } from '../text/length-spans.ts'
+import { momentAt, type RideMoment } from './moment.ts'
+import type { RiddenSetup, TerrainView } from './terrain-scene.ts'
+import { shownTime } from './time-axis.ts'
+
+/** A wheel this close to an end of its travel is at it, m. */
+const AT_END = 5e-4
+
+/** What holds the car up just then, in words. */
+export function momentWords({ wheel, stopForce, inAir }: RideMoment, { model }: RiddenSetup): string {
+  const words =
+    wheel >= model.bump - AT_END
+      ? ['at full bump']
+      : stopForce > 0
+        ? ['on the stop']
+        : wheel <= model.droop + AT_END
+          ? ['at full droop']
+          : []
+  if (inAir) words.push('off the ground')
+  return words.length === 0 ? 'on its springs' : words.join(', ')
+}
+
+/** The moment of a setup, where there is a ride to look at. */
+export const momentOf = (setup: RiddenSetup | null, time: number): RideMoment | null =>
+  setup?.ride?.trace == null ? null : momentAt(setup.ride.trace, time)
+
+export interface ReadingRow {
+  readonly name: string
+  readonly shown: string
+  readonly other: string | null
+}
+
+/** What the trace reads at a time: one row for each kind of number. */
+export function readingRows({ shown, other, system }: TerrainView, time: number): ReadingRow[] {
+  const here = momentOf(shown, time)
+  if (here === null) return []
+  const there = momentOf(other, time)
+  const row = (name: string, say: (moment: RideMoment) => string): ReadingRow => ({
+    name,
+    shown: say(here),
+    other: there === null ? null : say(there),
+  })
+  return [
+    row('wheel', ({ wheel }) =>
+      formatMeasure(onTape(wheel, system), 'length', system, {
+        sign: true,
+        unit: true,
+        digits: system === 'metric' ? 0 : undefined,
+      }),
+    ),
+    row('at wheel', ({ suspensionForce }) => force(suspensionForce, system)),
+    row('stop', ({ stopForce }) => force(stopForce, system)),
+  ]
+}
+
+/** To the ten pounds or newtons it can be trusted to. */
+const force = (value: number, system: TerrainView['system']): string => {
+  const text = formatMeasure(value, 'force', system, { unit: true })
+  return text.replace(/\d(?=\D*$)/, '0')
+}
+
+/** A moment in one sentence, for someone who hears the page. */
+export function spokenMoment({ shown, system }: TerrainView, time: number): string {
+  const moment = momentOf(shown, time)
+  const at = `${shownTime(time)} seconds`
+  return moment === null ? at : `${at}: wheel ${spokenPosition(moment.wheel, system)}, ${momentWords(moment, shown)}`
+}

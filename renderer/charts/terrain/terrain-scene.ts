@@ -1,0 +1,176 @@
+import type { AxleBudget } from '../../../core/budget/results.ts'
+import type { CornerModel } from '../../../core/corner/corner-model.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import type { Rode } from '../../workers/messages.ts'
+import type { Ground } from '../placement/label.ts'
+import { rulerNumber } from '../plate/budget-geometry.ts'
+import { type TravelMarks, travelMarks } from '../plate/travel.ts'
+import { type RulerTick, rulerTicks, type WheelAxis } from '../plate/wheel-axis.ts'
+import { onTape } from '../text/length-spans.ts'
+import type { MeasureText } from '../text/span.ts'
+import { clippedTimes, type ForceScale, forceScale } from './force-scale.ts'
+import { type HistogramBar, type HistogramScale, histogramBars, histogramScale } from './histogram-geometry.ts'
+import { bottomTimes } from './moment.ts'
+import { type Point, signalPoints } from './signal-path.ts'
+import { type TerrainFrame, terrainFrame } from './terrain-frame.ts'
+import { isWindowed, type TimeAxis, type TimeWindow, timeAxis } from './time-axis.ts'
+import { travelAxis } from './travel-axis.ts'
+
+/** One setup's axle and what it did on the terrain; `ride` is null where there is nothing to draw of it. */
+export interface RiddenSetup {
+  readonly name: string
+  readonly budget: AxleBudget
+  readonly model: CornerModel
+  readonly ride: Rode | null
+}
+
+export interface TerrainView {
+  readonly shown: RiddenSetup
+  readonly other: RiddenSetup | null
+  readonly system: System
+}
+
+/** What is drawn of one setup. */
+export interface RideDrawing {
+  readonly bars: readonly HistogramBar[]
+  readonly wheel: readonly Point[]
+  readonly suspension: readonly Point[]
+  readonly stop: readonly Point[]
+  /** Times at which it bottoms, and at which its force leaves the scale; in the window. */
+  readonly bottoms: readonly number[]
+  readonly clipped: readonly number[]
+}
+
+/** Everything on the terrain plate that stands still while time passes. */
+export interface TerrainScene {
+  readonly view: TerrainView
+  readonly frame: TerrainFrame
+  readonly axis: WheelAxis
+  readonly travel: TravelMarks
+  readonly otherTravel: TravelMarks | null
+  readonly ruler: readonly RulerTick[]
+  readonly rulerRight: number
+  readonly duration: number
+  readonly windowed: boolean
+  readonly time: TimeAxis
+  readonly forces: ForceScale
+  readonly histogram: HistogramScale
+  readonly shown: RideDrawing | null
+  readonly other: RideDrawing | null
+  /** Height of the road under the wheel. */
+  readonly road: readonly Point[]
+  readonly measure: MeasureText
+  readonly groundAt: (y: number) => Ground
+}
+
+const traceOf = (setup: RiddenSetup | null) => setup?.ride?.trace ?? null
+
+export const durationOf = ({ shown, other }: TerrainView): number =>
+  Math.max(shown.ride?.duration ?? 0, other?.ride?.duration ?? 0)
+
+const within =
+  ({ from, to }: TimeWindow) =>
+  (time: number): boolean =>
+    time >= from && time <= to
+
+/** The road in its strip: its own scale, its lowest place at the foot. */
+function roadPoints({ shown, other }: TerrainView, { road }: TerrainFrame, time: TimeAxis): Point[] {
+  const trace = traceOf(shown) ?? traceOf(other)
+  if (trace === null) return []
+  let [low, high] = [0, 0]
+  for (const height of trace.road) {
+    low = Math.min(low, height)
+    high = Math.max(high, height)
+  }
+  const room = Math.max(1, road.bottom - road.top - 4)
+  const scale = high > low ? room / (high - low) : 0
+  const y = (height: number): number => road.bottom - (height - low) * scale
+  return signalPoints(trace.time, trace.road, time.window.from, time.window.to, time.x, y)
+}
+
+function rideDrawing(
+  setup: RiddenSetup | null,
+  time: TimeAxis,
+  axis: WheelAxis,
+  forces: ForceScale,
+): RideDrawing | null {
+  const trace = traceOf(setup)
+  if (setup === null || setup.ride === null || trace === null) return null
+  const { from, to } = time.window
+  const points = (values: ArrayLike<number>, y: (value: number) => number): Point[] =>
+    signalPoints(trace.time, values, from, to, time.x, y)
+  const inside = within(time.window)
+  return {
+    bars: histogramBars(setup.ride.histogram, setup.model.droop, setup.model.bump),
+    wheel: points(trace.wheel, axis.y),
+    suspension: points(trace.suspensionForce, forces.y),
+    stop: points(trace.stopForce, forces.y),
+    bottoms: setup.ride.bottoms > 0 ? bottomTimes(trace, setup.model.bump).filter(inside) : [],
+    clipped: clippedTimes(trace, forces).filter(inside),
+  }
+}
+
+/**
+ * Lays out the terrain plate.
+ * @param width, height px, above 0
+ */
+export function terrainScene(
+  view: TerrainView,
+  window: TimeWindow,
+  width: number,
+  height: number,
+  measure: MeasureText,
+): TerrainScene {
+  const { shown, other, system } = view
+  const duration = durationOf(view)
+  const windowed = duration > 0 && isWindowed(window, duration)
+  const frame = terrainFrame(width, height, windowed)
+  const travel = travelMarks(shown.budget)
+  const otherTravel = other === null ? null : travelMarks(other.budget)
+  const bump = Math.max(travel.bump, otherTravel?.bump ?? 0)
+  const droop = Math.min(travel.droop, otherTravel?.droop ?? 0)
+  const axis = travelAxis(frame, bump, droop)
+  const ruler = rulerTicks(axis, travel.bump, travel.droop, system)
+  const numbers = ruler
+    .filter(({ long }) => long)
+    .map(({ wheel }) => measure(rulerNumber(wheel, system), frame.type.axis, 400))
+  const { trace } = frame
+  const rulerRight = trace.x + Math.min(Math.max(frame.small ? 24 : 28, 9 + Math.max(0, ...numbers)), trace.width * 0.3)
+  const time = timeAxis(window, rulerRight + 6, trace.right - (frame.small ? 4 : 8))
+  const travelled = [shown, other].flatMap(setup => {
+    const moments = traceOf(setup)
+    return setup === null || moments === null
+      ? []
+      : [{ trace: moments, bump: setup.model.bump, droop: setup.model.droop }]
+  })
+  const forces = forceScale(travelled, { ...frame.forces, bottom: frame.forces.bottom - 1 }, system)
+  const drawings = [shown, other].map(setup => rideDrawing(setup, time, axis, forces))
+  const histogram = histogramScale(
+    drawings.flatMap(drawing => (drawing === null ? [] : [drawing.bars])),
+    frame.histogram,
+    frame.small ? 10 : 16,
+  )
+  const [top, middle, ride] = [axis.y(travel.bump), axis.y(travel.coiloverEnd), axis.y(0)]
+  return {
+    view,
+    frame,
+    axis,
+    travel,
+    otherTravel,
+    ruler,
+    rulerRight,
+    duration,
+    windowed,
+    time,
+    forces,
+    histogram,
+    shown: drawings[0] ?? null,
+    other: drawings[1] ?? null,
+    road: roadPoints(view, frame, time),
+    measure,
+    groundAt: y => (y < top || y > ride ? 'sheet' : y < middle ? 'stop' : 'coil'),
+  }
+}
+
+/** Whether two positions are the same on a tape. */
+export const sameOnTape = (a: number, b: number, system: System): boolean => onTape(a, system) === onTape(b, system)

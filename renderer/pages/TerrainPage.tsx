@@ -1,0 +1,132 @@
+import { useMemo } from 'react'
+import { highestMoment } from '../charts/terrain/moment.ts'
+import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
+import { durationOf, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
+import { figureRows } from '../panels/terrain/figures.ts'
+import { NoTerrain } from '../panels/terrain/NoTerrain.tsx'
+import { noRideWords, standsWords } from '../panels/terrain/outcome-words.ts'
+import { RideSweep } from '../panels/terrain/RideSweep.tsx'
+import { RideTable } from '../panels/terrain/RideTable.tsx'
+import { RideWork } from '../panels/terrain/RideWork.tsx'
+import { useRides } from '../panels/terrain/runs-context.ts'
+import { TerrainStrip } from '../panels/terrain/TerrainStrip.tsx'
+import { usePlayback } from '../panels/terrain/use-playback.ts'
+import { landingLimit } from '../state/landing-limit.ts'
+import { comparedSetup, resultsShown, shownAxle, shownSetup } from '../state/selectors.ts'
+import type { State } from '../state/state.ts'
+import { shownTerrain } from '../state/terrain.ts'
+import { sweepOf } from '../state/terrain-sweep.ts'
+import { useSelect, useSelectGroup } from '../window-context.ts'
+import type { Ridden } from '../workers/messages.ts'
+
+/** The car in time: over whoops, off a drop, along a rough road. */
+export function TerrainPage() {
+  const terrain = useSelect(state => shownTerrain(state)?.terrain.id ?? null)
+  return (
+    <main className="terrain" aria-label="Terrain">
+      {terrain === null ? <NoTerrain /> : <Riding key={terrain} />}
+    </main>
+  )
+}
+
+const shownParts = (state: State) => {
+  const compared = comparedSetup(state)
+  const { setup, index } = shownSetup(state)
+  return {
+    terrain: shownTerrain(state)!.terrain,
+    axle: shownAxle(state).axle,
+    setup,
+    /** The one compared comes first in the plan. */
+    after: compared !== null && state.plan.setups.indexOf(compared.setup) < index,
+    ...resultsShown(state),
+    otherSetup: compared?.setup ?? null,
+    otherBudget: compared?.results.budget ?? null,
+    otherModel: compared?.results.model ?? null,
+    system: state.plan.units,
+  }
+}
+
+const rode = (ridden: Ridden | null | undefined) => (ridden?.ok ? ridden : null)
+
+function Riding() {
+  const { runs, view: found } = useRides()
+  const { terrain, axle, setup, after, budget, model, otherSetup, otherBudget, otherModel, system } =
+    useSelectGroup(shownParts)
+  const [ridden = null, otherRidden = null] = found.rides
+  const view = useMemo((): TerrainView => {
+    const shown: RiddenSetup = { name: setup.name, budget, model, ride: rode(ridden) }
+    const other =
+      otherSetup === null || otherBudget === null || otherModel === null
+        ? null
+        : { name: otherSetup.name, budget: otherBudget, model: otherModel, ride: rode(otherRidden) }
+    return { shown, other, system }
+  }, [setup.name, budget, model, ridden, otherSetup, otherBudget, otherModel, otherRidden, system])
+  const { shown, other } = view
+  const trace = shown.ride?.trace ?? null
+  const telling = useMemo(() => (trace === null ? 0 : highestMoment(trace)), [trace])
+  const playback = usePlayback(durationOf(view), telling)
+
+  const landing = terrain.kind === 'landing'
+  const sweep = useMemo(() => sweepOf(terrain, axle.corner.tire.radius), [terrain, axle.corner.tire.radius])
+  const columns = [
+    { setup, ride: shown.ride, swept: found.swept[0], solid: true },
+    ...(otherSetup === null
+      ? []
+      : [{ setup: otherSetup, ride: other?.ride ?? null, swept: found.swept[1], solid: false }]),
+  ]
+  if (after) columns.reverse()
+  const rows = figureRows(
+    columns.map(({ ride, swept }) => ({ ride, limit: landing && swept !== undefined ? landingLimit(swept) : null })),
+    system,
+  )
+  const told = [
+    ridden === null || ridden.ok ? null : noRideWords(setup.name, ridden),
+    otherSetup === null || otherRidden === null || otherRidden.ok ? null : noRideWords(otherSetup.name, otherRidden),
+    standsWords(shown, landing, system),
+    other === null ? null : standsWords(other, landing, system),
+  ].filter(words => words !== null)
+  const waiting = found.work !== null && !found.settled
+  return (
+    <>
+      <TerrainStrip playback={playback} still={trace === null} />
+      <div className={waiting || trace === null ? 'terrain-show waiting' : 'terrain-show'}>
+        <TerrainPlate
+          axle={axle}
+          view={view}
+          subject={terrain.name}
+          time={playback.time}
+          onTime={playback.seek}
+          onPlay={playback.toggle}
+        />
+        {told.length === 0 ? null : (
+          <div className="terrain-told" role="status">
+            {told.map(words => (
+              <p key={words}>{words}</p>
+            ))}
+          </div>
+        )}
+      </div>
+      <RideWork runs={runs} view={found} />
+      <div className="terrain-below">
+        <RideTable
+          rows={rows}
+          setups={columns.map(({ setup: { id, name }, ride, solid }) => ({
+            id,
+            name,
+            shown: solid,
+            dampingAssumed: ride?.dampingAssumed ?? false,
+          }))}
+        />
+        {sweep === null ? null : (
+          <RideSweep
+            sweep={sweep}
+            swept={found.swept}
+            names={[setup.name, ...(otherSetup === null ? [] : [otherSetup.name])]}
+            budget={budget}
+            system={system}
+          />
+        )}
+      </div>
+    </>
+  )
+}

@@ -1,0 +1,34 @@
+import type { RunsView, TerrainRuns } from '../../state/terrain-runs.ts'
+
+/** How far the rides are, once they take longer than people wait for, with a way to stop them; or why there are none. */
+export function RideWork({ runs, view }: { readonly runs: TerrainRuns; readonly view: RunsView }) {
+  const { work, stopped, fault } = view
+  if (fault !== null)
+    return (
+      <p className="ride-work" role="alert">
+        It could not be worked out: {fault}.{' '}
+        <button type="button" className="step" onClick={() => runs.resume()}>
+          Try again
+        </button>
+      </p>
+    )
+  if (stopped)
+    return (
+      <p className="ride-work">
+        Stopped.{' '}
+        <button type="button" className="step" onClick={() => runs.resume()}>
+          Go on
+        </button>
+      </p>
+    )
+  if (work === null) return null
+  return (
+    <p className="ride-work">
+      <progress className="work-bar" max={work.total} value={work.done} aria-label="Rides worked out" />
+      Ride {work.done + 1} of {work.total}{' '}
+      <button type="button" className="step" onClick={() => runs.stop()}>
+        Stop
+      </button>
+    </p>
+  )
+}

@@ -1,0 +1,81 @@
+import type { ContactFigure } from '../../../core/ride/results.ts'
+import { formatMeasure } from '../../../core/units/format.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import { shownShare } from '../../charts/terrain/labels.ts'
+import { onTape } from '../../charts/text/length-spans.ts'
+import type { LandingLimit } from '../../state/landing-limit.ts'
+import type { Rode } from '../../workers/messages.ts'
+
+/** One figure of one setup, as the table says it. */
+export interface FigureCell {
+  readonly text: string
+  /** It hangs on how stiff steel is where it meets steel. */
+  readonly about: boolean
+}
+
+export interface FigureRow {
+  readonly name: string
+  readonly cells: readonly (FigureCell | null)[]
+}
+
+export interface FiguredRide {
+  readonly ride: Rode | null
+  /** Where the terrain is a landing. */
+  readonly limit: LandingLimit | null
+}
+
+const exactly = (text: string): FigureCell => ({ text, about: false })
+
+/** A count for the run, and a minute where it goes on long enough for that to mean something. */
+function hits({ hits: count, duration }: Rode): string {
+  if (count === 0) return 'none'
+  const rate = Math.round((60 * count) / duration)
+  return duration < 5 ? `${count}` : `${count}, ${rate} a minute`
+}
+
+const times = (count: number): string => (count === 0 ? 'never' : count === 1 ? 'once' : `${count} times`)
+
+function landing({ takes, fails }: LandingLimit, system: System): string {
+  const say = (drop: number): string => formatMeasure(drop, 'length', system, { unit: true, digits: 0, decimal: true })
+  if (fails === null) return takes === null ? 'not known' : `more than ${say(takes)}`
+  return takes === null ? `less than ${say(fails)}` : say(takes)
+}
+
+/** What matters of a ride, in plain words, a column for each setup. */
+export function figureRows(rides: readonly FiguredRide[], system: System): FigureRow[] {
+  const row = (name: string, say: (ride: Rode) => string, hangs?: ContactFigure): FigureRow => ({
+    name,
+    cells: rides.map(({ ride }) =>
+      ride === null ? null : { text: say(ride), about: hangs !== undefined && ride.contactDependent.includes(hangs) },
+    ),
+  })
+  const g = (acceleration: number): string =>
+    formatMeasure(acceleration, 'acceleration', system, { unit: true, digits: acceleration >= 98 ? 0 : 1 })
+  const length = (value: number): string =>
+    formatMeasure(onTape(value, system), 'length', system, {
+      sign: true,
+      unit: true,
+      digits: system === 'metric' ? 0 : undefined,
+    })
+  const limits = rides.some(({ limit }) => limit !== null)
+    ? [
+        {
+          name: 'Highest drop without bottoming',
+          cells: rides.map(({ limit }) => (limit === null ? null : exactly(landing(limit, system)))),
+        },
+      ]
+    : []
+  return [
+    ...limits,
+    row('Time on the stop', ride => shownShare(ride.share.onStop)),
+    row('Hits on the stop', hits),
+    row('Fastest hit, along the stop', ride =>
+      ride.hits === 0 ? 'none' : formatMeasure(ride.stopSpeedMax, 'shaftSpeed', system, { unit: true, digits: 0 }),
+    ),
+    row('Bottoms', ride => times(ride.bottoms)),
+    row('Wheel comes up to', ride => length(ride.wheelMax), 'wheelMax'),
+    row('Hardest jolt of the chassis', ride => g(ride.chassisAccelMax), 'chassisAccelMax'),
+    row('Shaking of the chassis (rms)', ride => g(ride.chassisAccelRms), 'chassisAccelRms'),
+    row('Time off the ground', ride => shownShare(ride.share.air)),
+  ]
+}
