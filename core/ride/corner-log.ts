@@ -51,6 +51,7 @@ export class CornerLog {
     this.time = time
     this.wheel = wheel
     this.peaks.take(corner)
+    this.hits.moment(time, corner.pad, modes.end === 'bump')
     if (sample) this.sample(time, state[STATES * this.index + STATE.chassis]!)
   }
 
@@ -81,9 +82,8 @@ export class CornerLog {
   }
 
   /** Told where the works done are known: at the ends of steps. */
-  worked(time: number, state: Float64Array): void {
-    const { pad, modes } = this.corner
-    this.hits.moment(time, pad, this.carried('stop', state), modes.end === 'bump')
+  worked(state: Float64Array): void {
+    this.hits.worked(this.carried('stop', state))
   }
 
   /** @param state at the end; @param duration s */
@@ -104,7 +104,7 @@ export class CornerLog {
       bottoms: this.bottoms,
       ...peaks.most(),
       stopSpeedMax: hits.list.reduce((most, hit) => Math.max(most, hit.speed), 0),
-      chassisAccelRms: Math.sqrt(work('squares') / duration),
+      chassisAccelRms: Math.sqrt(Math.max(0, work('squares')) / duration),
       trace: Object.fromEntries(TRACES.map(name => [name, trace[name].subarray(0, samples)])) as unknown as RideTrace,
       histogram: Array.from(this.bars.seconds, seconds => seconds / duration),
       events: hits.list,

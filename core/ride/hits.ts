@@ -17,13 +17,19 @@ export class Hits {
     this.list.push(this.open)
   }
 
-  /** @param pad how far in the stop is; @param work done on it so far */
-  moment(time: number, pad: number, work: number, bottomed: boolean): void {
+  /** @param pad how far in the stop is */
+  moment(time: number, pad: number, bottomed: boolean): void {
     const { open } = this
     if (open === null) return
     open.until = time
     open.bottomed ||= bottomed
-    open.deepest = Math.max(open.deepest, pad)
+    if (pad > open.deepest) open.deepest = pad
+  }
+
+  /** @param work done on the stop so far */
+  worked(work: number): void {
+    const { open } = this
+    if (open === null) return
     this.most = Math.max(this.most, work)
     open.taken = this.most - this.began
     open.returned = this.most - work

@@ -75,7 +75,7 @@ export function pointByPoint({ distance, height }: RoadProfile, speed: number): 
     height: time => line.at(time).value,
     rise: time => line.at(time).slope,
     breaks: times,
-    longestStep: LONGEST_STEP,
+    longestStep: () => LONGEST_STEP,
   }
 }
 
@@ -91,6 +91,6 @@ export function measuredRoad({ profile, speed }: MeasuredCourse, radius: number)
     height: time => table.value((time - LEAD_IN) * speed),
     rise: time => table.slope((time - LEAD_IN) * speed) * speed,
     breaks: [LEAD_IN, end],
-    longestStep: Math.min(LONGEST_STEP, (4 * step) / speed),
+    longestStep: from => (from < LEAD_IN || from >= end ? LONGEST_STEP : Math.min(LONGEST_STEP, (4 * step) / speed)),
   }
 }

@@ -32,4 +32,6 @@ export const EDGE = {
   steel: 5,
   /** Of tire and stop, N. */
   force: 0.5,
+  /** A stop that pushes more at its touch throws a pad off, and holds it at rest otherwise: nothing is needed there, N. */
+  step: 5,
 } as const

@@ -45,7 +45,7 @@ export function driven(rig: Rig, course: Course, options: RunOptions): Driven | 
       moment: (time, state, moment) => {
         for (const log of logs) {
           log.moment(time, state, moment === 'sample')
-          if (moment === 'end') log.worked(time, state)
+          if (moment === 'end') log.worked(state)
         }
       },
       touch: (i, time, pushedIn, state) => logs[i]!.touch(time, pushedIn, state),

@@ -8,8 +8,8 @@ export interface Road {
   rise(time: number): number
   /** Times where height or rise breaks, s, rising. */
   readonly breaks: readonly number[]
-  /** Longest step that cannot miss a feature of it, s. */
-  readonly longestStep: number
+  /** Longest step that cannot miss a feature of it between a time and the next break, s. */
+  longestStep(from: number): number
 }
 
 /** Level road before and after an obstacle, s. */

@@ -115,6 +115,6 @@ export function rough({ isoClass, speed, duration, seed }: Extract<Terrain, { ki
       return stretch(index).slope(place - index * PLACES) * speed
     },
     breaks: [],
-    longestStep: Math.min(LONGEST_STEP, 1 / (4 * BAND[1] * speed)),
+    longestStep: () => Math.min(LONGEST_STEP, 1 / (4 * BAND[1] * speed)),
   }
 }

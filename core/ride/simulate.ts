@@ -118,8 +118,9 @@ class Run {
   }
 
   /** Goes on to a break of the road; null when it gets there. */
-  to(stop: number, tolerance: Float64Array, longest: number, mostSteps: number): RunOutcome | null {
+  to(stop: number, tolerance: Float64Array, mostSteps: number): RunOutcome | null {
     const { solver, events, vehicle, state, listener } = this
+    const longest = Math.min(...vehicle.roads.map(road => road.longestStep(this.time)))
     vehicle.between(this.time, stop)
     this.begin()
     while (this.time < stop) {
@@ -169,11 +170,10 @@ export function drive(vehicle: Vehicle, start: Float64Array, listener: Listener,
   const scale = options.tolerance ?? 1
   const tolerance = Float64Array.from(vehicle.corners.flatMap(() => TOLERANCE.map(one => one * scale)))
   const duration = Math.max(...vehicle.roads.map(road => road.duration))
-  const longest = Math.min(...vehicle.roads.map(road => road.longestStep))
   const breaks = vehicle.roads.flatMap(road => road.breaks).filter(at => at > 0 && at < duration)
   const stops = [...new Set([...breaks, duration])].sort((a, b) => a - b)
   for (const stop of stops) {
-    const ended = run.to(stop, tolerance, longest, MOST + MOST_A_SECOND * duration)
+    const ended = run.to(stop, tolerance, MOST + MOST_A_SECOND * duration)
     if (ended !== null) return ended
   }
   return { ok: true, steps: run.steps, evaluations: run.evaluations, end: run.state }

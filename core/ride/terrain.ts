@@ -14,7 +14,7 @@ export const flat = (duration: number): Road => ({
   height: () => 0,
   rise: () => 0,
   breaks: [],
-  longestStep: LONGEST_STEP,
+  longestStep: () => LONGEST_STEP,
 })
 
 /** ½·height·(1 − cos 2πx/spacing) over `count` waves, 1 s lead-in, 2 s run-out. */
@@ -27,7 +27,7 @@ function whoops({ spacing, height, speed, count }: Extract<Terrain, { kind: 'who
     height: time => (time <= LEAD_IN || time >= end ? 0 : (height / 2) * (1 - Math.cos(turning * (time - LEAD_IN)))),
     rise: time => (time <= LEAD_IN || time >= end ? 0 : (height / 2) * turning * Math.sin(turning * (time - LEAD_IN))),
     breaks: [LEAD_IN, end],
-    longestStep: Math.min(LONGEST_STEP, period / 4),
+    longestStep: from => (from < LEAD_IN || from >= end ? LONGEST_STEP : Math.min(LONGEST_STEP, period / 4)),
   }
 }
 
@@ -60,7 +60,7 @@ function ledge({ height, length, speed }: Extract<Terrain, { kind: 'ledge' }>, t
       return (-across / arc(across)) * speed
     },
     breaks: [start, up, down, end].map(place => place / speed),
-    longestStep: Math.min(LONGEST_STEP, Math.max(reach, 1e-3) / speed / 4),
+    longestStep: () => LONGEST_STEP,
   }
 }
 

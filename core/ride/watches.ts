@@ -2,8 +2,8 @@ import type { CornerInMotion } from './corner-in-motion.ts'
 import { ASLEEP, EDGE, WATCH, WATCHES } from './modes.ts'
 import { CARRIED, CARRIES, STATE, STATES, type Vehicle } from './vehicle.ts'
 
-/** Slower than this a pad that meets the stop may come to rest on its step, m/s. */
-const RESTING_SPEED = 1e-3
+/** Slower than this a pad that meets the stop may come to rest on its step, m/s: it would bounce by a hundredth of a millimetre. */
+const RESTING_SPEED = 5e-3
 
 /** What happens between the parts of a corner. */
 export interface Happenings {
@@ -25,7 +25,7 @@ export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Arr
         one = corner.pad
         break
       case 'touching':
-        one = -corner.pad - EDGE.apart
+        one = -corner.pad - (stop.step > EDGE.step ? 0 : EDGE.apart)
         if (stop.holdsBack && corner.pad > 0) also = -corner.stopRaw - EDGE.force
         break
       case 'resting':
