@@ -34,10 +34,10 @@ test('from the tape to the engagement line, through a file and back', async ({ w
   await test.step('a longer gap moves the engagement line and its numbers', async () => {
     const ride = await lineAt(window, 'ride')
     const share = async () => (ride - (await lineAt(window, 'engagement'))) / (ride - (await lineAt(window, 'bump')))
-    expect(await share()).toBeCloseTo(4 / 10, 3)
+    await expect.poll(share).toBeCloseTo(4 / 10, 3)
     await enter(gap, '2 7/8')
     await expect(budget(window)).toHaveAccessibleName(after)
-    expect(await share()).toBeCloseTo(5.75 / 11.75, 3)
+    await expect.poll(share).toBeCloseTo(5.75 / 11.75, 3)
     await expect(window.getByRole('region', { name: 'Findings' })).toContainText('Gas volume is assumed')
   })
 
@@ -113,13 +113,13 @@ test('the wheel goes where it is dragged and stepped, and every number goes with
 
   await window.mouse.move(x, (ride + bump) / 2)
   await window.mouse.down()
-  expect(await position()).toBeCloseTo(full / 2, 0)
+  await expect.poll(position).toBeCloseTo(full / 2, 0)
   await window.mouse.move(x, bump - 40, { steps: 4 })
   await expect(tag).toHaveAttribute('aria-valuenow', String(full))
   await expect(shafts(window)).toHaveAccessibleName(/Stop 0 inches left/)
   await window.mouse.up()
   await window.mouse.move(x, ride)
-  expect(await position()).toBe(full)
+  await expect(tag).toHaveAttribute('aria-valuenow', String(full))
 
   await tag.press('Home')
   await expect(tag).toHaveAttribute('aria-valuenow', String(await tag.getAttribute('aria-valuemin')))
@@ -127,8 +127,8 @@ test('the wheel goes where it is dragged and stepped, and every number goes with
   await tag.press('End')
   await tag.press('PageDown')
   await tag.press('ArrowUp')
+  await expect.poll(async () => full - (await position())).toBeLessThan(0.99)
   expect(full - (await position())).toBeGreaterThan(0.8)
-  expect(full - (await position())).toBeLessThan(1)
   await expect(shafts(window)).not.toHaveAccessibleName(/Stop 0 inches left/)
 
   const hub = (await window.locator('[data-wheel-hub]').boundingBox())!
@@ -137,7 +137,7 @@ test('the wheel goes where it is dragged and stepped, and every number goes with
   await window.mouse.down()
   await window.mouse.move(hub.x + hub.width / 2, hub.y + hub.height / 2 + 20, { steps: 3 })
   await window.mouse.up()
-  expect(await position()).toBeLessThan(from - 2)
+  await expect.poll(position).toBeLessThan(from - 2)
 })
 
 test('front and rear, found and proposed, inch and metric', async ({ window }) => {
@@ -149,21 +149,21 @@ test('front and rear, found and proposed, inch and metric', async ({ window }) =
 
   await choose(window, 'Setup', 'Proposed')
   await expect(gap).toHaveValue('2 1/4')
-  const [own, other] = [await lineAt(window, 'engagement'), await lineAt(window, 'other engagement')]
-  expect(own).toBeLessThan(other)
+  const lead = async () => (await lineAt(window, 'other engagement')) - (await lineAt(window, 'engagement'))
+  await expect.poll(lead).toBeGreaterThan(20)
   await choose(window, 'Setup', 'As found')
-  expect(await lineAt(window, 'other engagement')).toBeCloseTo(own, 0)
+  await expect.poll(lead).toBeLessThan(-20)
 
   await window.getByRole('button', { name: 'Add a setup' }).click()
   await expect(window.getByRole('radio', { name: 'Proposed 2' })).toBeChecked()
   await expect(undoButton(window)).toHaveAccessibleName('Undo: new setup Proposed 2')
   await enter(gap, '3')
-  await expect(window.locator('[data-line="other engagement"]')).toBeVisible()
+  await expect(window.locator('[data-line="other engagement"]')).toHaveCount(1)
   await choose(window, 'Setup', 'As found')
   await expect(gap).toHaveValue('1 1/4')
 
   await choose(window, 'Units', 'Metric')
-  await expect(gap).toHaveValue('31.75')
+  await expect(gap).toHaveValue('31.8')
   await expect(budget(window)).toHaveAccessibleName(/Coilover zone \d+ millimetres/)
   await enter(gap, '1 1/2"')
   await expect(gap).toHaveValue('38.1')
