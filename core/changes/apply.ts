@@ -4,7 +4,15 @@ import type { Axle, Corner } from '../plan/schema.ts'
 import { nonsense } from '../plan/sense.ts'
 import { type Change, type Changed, refused } from './change.ts'
 import { spacerIn, spacerOut } from './spacer-rules.ts'
-import { changeCrossover, changePreload, changeRideHeight, changeSpring, hold, settle } from './spring-rules.ts'
+import {
+  changeCrossover,
+  changePreload,
+  changeRideHeight,
+  changeSpring,
+  changeSprings,
+  hold,
+  settle,
+} from './spring-rules.ts'
 import { changeCharge, changeOil, changeStop, moveStop, padShim } from './stop-rules.ts'
 
 function ruled(corner: Corner, change: Change, say: Say): Changed {
@@ -31,6 +39,8 @@ function ruled(corner: Corner, change: Change, say: Say): Changed {
       return changeCrossover(corner, change, say)
     case 'ride height':
       return changeRideHeight(corner, change, say)
+    case 'springs':
+      return changeSprings(corner, change, say)
     case 'hold':
       return hold(corner, change, say)
     case 'settle':

@@ -34,12 +34,14 @@ export type Change =
       readonly spring: Spring
       readonly keep: 'ride height' | 'preload'
     }
-  /** Of the pack, at full extension; divider ring and all else left where they are. */
-  | { readonly kind: 'preload'; readonly preload: number }
+  /** Of the pack, at full extension; the divider ring left where it is, or moved so that its gap at full extension is `gap`. */
+  | { readonly kind: 'preload'; readonly preload: number; readonly gap?: number }
   /** Divider to stop ring at full extension; null takes the ring off. */
   | { readonly kind: 'crossover'; readonly gap: number | null }
   /** The chassis this much higher, wheel travel, by preload. */
   | { readonly kind: 'ride height'; readonly rise: number }
+  /** The whole pack as it is to be, at the same ride height. */
+  | { readonly kind: 'springs'; readonly springs: Springs }
   /** The preload with which the corner carries a weight, N, slow, at its measured ride height. */
   | { readonly kind: 'hold'; readonly weight: number }
   /** Ride height measured anew at this wheel position; where the corner rests under its sprung weight when not given. */

@@ -29,7 +29,7 @@ export interface CandidateFigures {
 }
 
 /** The figures of a corner as it stands. */
-export function figuresOf(model: CornerModel, landing: LandingHeight['by'] = 'simulation'): CandidateFigures {
+function figuresOf(model: CornerModel, landing: LandingHeight['by'] = 'simulation'): CandidateFigures {
   const { corner, bump, engagement } = model
   const coiloverTravel = Math.min(bump, Math.max(0, engagement ?? bump))
   const { shockLeft, stopCompression } = model.parts(bump)

@@ -31,11 +31,15 @@ const JOBS: Readonly<Partial<Record<ChangeKind, string>>> = {
   'move stop': 'The stop’s mount is moved: cutting and welding.',
   stop: 'Another stop, and its mount looked over.',
   spring: 'Another spring; coilover out, preload set anew.',
+  springs: 'Other springs; coilover out, preload set anew.',
   preload: 'Preload turned.',
-  hold: 'Preload turned.',
+  hold: 'Preload turned until the car sits where it was.',
   'ride height': 'Preload turned.',
   crossover: 'The divider ring set.',
 }
+
+/** Smaller differences of landing height are not told, m. */
+const TOLD = 2e-3
 
 function less(now: number, then: number, what: string, say: Say): string[] {
   if (now === 0) return []
@@ -44,23 +48,28 @@ function less(now: number, then: number, what: string, say: Say): string[] {
   return [`${say(Math.abs(share), 'share')} ${share < 0 ? 'less' : 'more'} ${what}`]
 }
 
-/** What it costs against the setup as it stands: the work, and what is lost and gained elsewhere. */
-export function candidateCosts({ changes, figures, settles }: Worked, present: CandidateFigures, say: Say): string[] {
-  const jobs = [...new Set(changes.flatMap(({ kind }) => JOBS[kind] ?? []))]
+/** The work it asks for, in sentences. */
+export const candidateWork = ({ changes }: Worked): string[] => [
+  ...new Set(changes.flatMap(({ kind }) => JOBS[kind] ?? [])),
+]
+
+/** What it costs and gains against the setup as it stands, besides the targets. */
+export function candidateCosts({ figures, settles }: Worked, present: CandidateFigures, say: Say): string[] {
+  const lands = figures.landing.drop - present.landing.drop
   const differences = [
     ...less(present.energy, figures.energy, 'energy taken from ride height to full bump', say),
     ...less(present.stopForce, figures.stopForce, 'force of the stop there', say),
+    ...(Math.abs(lands) < TOLD
+      ? []
+      : [`${say(Math.abs(lands), 'length')} ${lands < 0 ? 'less' : 'more'} landing height`]),
   ]
-  const lands = figures.landing.drop - present.landing.drop
-  if (Math.abs(lands) >= 2e-3)
-    differences.push(`${say(Math.abs(lands), 'length')} ${lands < 0 ? 'less' : 'more'} of landing height`)
   const height =
     settles === 0
       ? []
       : [
           `It then sits ${say(Math.abs(settles), 'length')} ${settles > 0 ? 'lower' : 'higher'}: measure everything again from there.`,
         ]
-  return [...jobs, ...(differences.length === 0 ? [] : [`${capital(differences.join(', '))}.`]), ...height]
+  return [...(differences.length === 0 ? [] : [`${capital(differences.join(', '))}.`]), ...height]
 }
 
 /** How a landing height is known, in a sentence. */

@@ -69,6 +69,21 @@ export function usualRanges(corner: Corner, sizes: readonly TubeSize[]): Ranges 
   }
 }
 
+/** Oil taken out is measured by the quarter of a cubic inch, and no more than one is looked at: common practice. */
+const OIL = { step: 0.25 * INCH ** 3, most: INCH ** 3 } as const
+
+/** Coarser in spacers and charges, wider by oil: where the usual ranges reach no target, more gas with more charge may. */
+export function widerRanges(corner: Corner, sizes: readonly TubeSize[]): Ranges {
+  const usual = usualRanges(corner, sizes)
+  const everyOther = (values: readonly number[]): number[] => values.filter((_, i) => i % 2 === 1)
+  return {
+    ...usual,
+    spacers: everyOther(usual.spacers),
+    charges: everyOther(usual.charges),
+    oils: isHydraulic(corner) ? series(OIL.step, OIL.most, OIL.step) : [],
+  }
+}
+
 /** Charges nearer than this are one, Pa. */
 const SAME_CHARGE = PSI / 100
 

@@ -13,6 +13,7 @@ const WORK: Readonly<Record<ChangeKind, number>> = {
   'spacer out': 4,
   spacer: 5,
   spring: 7,
+  springs: 8,
   stop: 9,
   'move stop': 10,
   settle: 0,
@@ -26,21 +27,23 @@ const workOf = (changes: readonly Change[]): number => {
 }
 
 /** Least in hand of any target, as a share of it: how near a candidate comes to failing, or how far it fails. */
-export const leastInHand = ({ targets }: Worked): number => Math.min(1, ...targets.map(({ inHand }) => inHand))
+const leastInHand = ({ targets }: Worked): number => Math.min(1, ...targets.map(({ inHand }) => inHand))
+
+const missed = ({ targets }: Worked): number => targets.filter(({ met }) => !met).length
 
 const worked = (candidates: readonly Candidate[]): Worked[] => candidates.filter((each): each is Worked => each.ok)
 
 /**
  * Candidates in the order they are worth looking at: those that meet every target first, and of those the least work first, then the most
- * in hand; then the others, the nearest first. Equals stay in the order they came.
+ * in hand; then the others, fewest dangers first, fewest targets missed, the nearest first. Equals stay in the order they came.
  */
 export const ranked = (candidates: readonly Candidate[]): Worked[] =>
   worked(candidates).sort((a, b) => {
     if (a.feasible !== b.feasible) return a.feasible ? -1 : 1
-    const byDanger = a.dangers.length - b.dangers.length
-    if (!a.feasible && byDanger !== 0) return byDanger
-    const byWork = a.feasible ? workOf(a.changes) - workOf(b.changes) : 0
-    return byWork || leastInHand(b) - leastInHand(a)
+    const first = a.feasible
+      ? workOf(a.changes) - workOf(b.changes)
+      : a.dangers.length - b.dangers.length || missed(a) - missed(b)
+    return first || leastInHand(b) - leastInHand(a)
   })
 
 /** What kind of job a candidate is: neighbours that differ in an amount of charge alone are one job. */

@@ -42,9 +42,22 @@ function settled(corner: Corner, springs: Springs, back: (wheel: number) => Chan
   }
 }
 
-export function changePreload(corner: Corner, { preload }: Of<'preload'>, say: Say): Changed {
-  const before = corner.springs.preload
-  return settled(corner, preloaded(corner.springs, preload), () => ({ kind: 'preload', preload: before }), say)
+export function changePreload(corner: Corner, { preload, gap }: Of<'preload'>, say: Say): Changed {
+  const { springs } = corner
+  const turned = gap === undefined ? preloaded(springs, preload) : { ...springs, preload, crossover: { gap } }
+  const back: Change = {
+    kind: 'preload',
+    preload: springs.preload,
+    ...(springs.crossover === null ? {} : { gap: springs.crossover.gap }),
+  }
+  return settled(corner, turned, () => back, say)
+}
+
+/** The whole pack as given, at the same ride height: to put one back as it was. */
+export function changeSprings(corner: Corner, { springs }: Of<'springs'>, say: Say): Changed {
+  const reason = cannotBe(springs, say)
+  if (reason !== null) return refused(reason)
+  return { ok: true, corner: { ...corner, springs }, notes: [], back: { kind: 'springs', springs: corner.springs } }
 }
 
 export function changeCrossover(corner: Corner, { gap }: Of<'crossover'>, say: Say): Changed {
@@ -60,27 +73,40 @@ export function changeCrossover(corner: Corner, { gap }: Of<'crossover'>, say: S
   )
 }
 
-/** The pack with the preload that carries a weight at a wheel position, its divider ring left where it is; or why none does. */
+interface Carrying {
+  readonly ok: true
+  readonly springs: Springs
+  readonly notes: readonly string[]
+}
+
+/**
+ * The pack with the preload that carries a weight at a wheel position; or why none does. The divider ring is left where it is, unless the
+ * divider is on it there: then the collar above it does nothing, and the ring moves with the divider.
+ */
 function carrying(
   model: CornerModel,
   weight: number,
   wheel: number,
   say: Say,
-): { readonly ok: true; readonly springs: Springs } | { readonly ok: false; readonly reason: string } {
+): Carrying | { ok: false; reason: string } {
   const { corner, crossover, linkage } = model
   const { springs } = corner
-  // Then only a tender wound solid would lift it.
-  if (springs.springs.length > 1 && crossover !== null && crossover <= Math.min(0, wheel))
-    return refused(
-      'The divider is on its ring there: turning the collar above it does nothing. Move the ring, or use another main spring.',
-    )
+  const onRing = springs.springs.length > 1 && crossover !== null && crossover <= Math.min(0, wheel)
+  const pack = (preload: number): Springs => (onRing ? { ...springs, preload } : preloaded(springs, preload))
   const { shock, shockRatio } = linkage.at(wheel)
   const { gas, stop } = model.forces(wheel, 'slow')
-  const preload = pushing(corner, value => preloaded(springs, value), (weight - gas - stop) / shockRatio, shock)
+  const preload = pushing(corner, pack, (weight - gas - stop) / shockRatio, shock)
   if (preload === null) return refused('No preload of these springs holds it there.')
-  const turned = preloaded(springs, preload)
+  const turned = pack(preload)
   const reason = cannotBe(turned, say)
-  return reason === null ? { ok: true, springs: turned } : refused(reason)
+  if (reason !== null) return refused(reason)
+  const ring =
+    onRing && turned.crossover !== null
+      ? [
+          `The divider is on its ring there, and the collar alone does nothing: move the ring too, so that its gap at full extension stays ${say(turned.crossover.gap, 'length', { decimal: true })}.`,
+        ]
+      : ringNote(springs, turned, say)
+  return { ok: true, springs: turned, notes: ring }
 }
 
 const preloadNote = ({ preload }: Springs, say: Say): string =>
@@ -103,10 +129,14 @@ export function changeRideHeight(corner: Corner, { rise }: Of<'ride height'>, sa
     corner: measuredFrom({ ...corner, springs }, model, wheel),
     notes: [
       `${preloadNote(springs, say)}; shaft, gap and clearances are measured from the new ride height.`,
-      ...ringNote(corner.springs, springs, say),
+      ...turned.notes,
       'Height of the centre of gravity moves with the chassis: measure it again where loads matter.',
     ],
-    back: { kind: 'preload', preload: corner.springs.preload },
+    back: {
+      kind: 'preload',
+      preload: corner.springs.preload,
+      ...(corner.springs.crossover === null ? {} : { gap: corner.springs.crossover.gap }),
+    },
   }
 }
 
@@ -118,11 +148,8 @@ export function hold(corner: Corner, { weight }: Of<'hold'>, say: Say): Changed 
   return {
     ok: true,
     corner: { ...corner, springs: turned.springs },
-    notes: [
-      `${preloadNote(turned.springs, say)}, and the ride height stays.`,
-      ...ringNote(corner.springs, turned.springs, say),
-    ],
-    back: { kind: 'hold', weight: model.forces(0, 'slow').total },
+    notes: [`${preloadNote(turned.springs, say)}, and the ride height stays.`, ...turned.notes],
+    back: { kind: 'springs', springs: corner.springs },
   }
 }
 
@@ -152,7 +179,7 @@ export function changeSpring(corner: Corner, { place, spring, keep }: Of<'spring
     ok: true,
     corner: { ...corner, springs: held },
     notes: [`${preloadNote(held, say)}, and the ride height stays.`, ...ring],
-    back,
+    back: { kind: 'springs', springs },
   }
 }
 

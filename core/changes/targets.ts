@@ -63,7 +63,7 @@ const TARGETS: Readonly<Record<TargetId, Target>> = {
 }
 
 /** What is aimed at where a plan names nothing: the usual share of bump travel on the coilover. */
-export const USUAL_TARGETS: Targets = { coiloverShare: LEAST_COILOVER_SHARE }
+const USUAL_TARGETS: Targets = { coiloverShare: LEAST_COILOVER_SHARE }
 
 /** The targets a plan names, in one order; the usual ones where it names none. */
 export function targetsOf(targets: Targets | undefined): { readonly targets: Targets; readonly usual: boolean } {

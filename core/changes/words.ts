@@ -40,6 +40,8 @@ export function changeWords(change: Change, say: Say): string {
       return change.gap === null ? 'the divider ring off' : `the divider ${say(change.gap, 'length')} from its ring`
     case 'ride height':
       return `ride height ${say(Math.abs(change.rise), 'length')} ${change.rise < 0 ? 'lower' : 'higher'} by preload`
+    case 'springs':
+      return 'the whole spring pack as given'
     case 'hold':
       return 'the preload that holds its ride height'
     case 'settle':

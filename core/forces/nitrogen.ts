@@ -32,7 +32,7 @@ const TERMS: readonly (readonly [number, number, number, number])[] = [
 const VIBRATION = 3364.011
 
 /** Where the equation is used: far from liquid, and no hotter or denser than what it was compared with allows. */
-export const NITROGEN_RANGE = {
+const NITROGEN_RANGE = {
   temperature: { least: 230, most: 800 },
   pressure: { most: 60e6 },
   /** Reached only beyond the highest pressure of the range. */

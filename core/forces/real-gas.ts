@@ -50,7 +50,7 @@ export function realGas(chamber: GasChamber, travel: number, law: GasLaw, temper
 }
 
 /** The same by the ideal gas the rest of the model uses: p·V or p·V^1.4 constant. */
-export function idealGas(chamber: GasChamber, travel: number, law: GasLaw, temperature: number): GasFigures {
+function idealGas(chamber: GasChamber, travel: number, law: GasLaw, temperature: number): GasFigures {
   const pressure = gasPressure(chamber, travel, law)
   const volumeLeft = 1 - (chamber.area * travel) / chamber.volume
   return {

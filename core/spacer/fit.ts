@@ -7,13 +7,13 @@ import { boredOut, type TubeSize, tubeSection } from './tube.ts'
  * from memory), bored to 0.0065 in where it must be bored, and no more than 1/16 in, so that its wall stays under piston and gland. In the
  * body no less than 0.010 in, for oil to pass and nothing to scuff. The last two are common practice.
  */
-export const RUNNING = {
+const RUNNING = {
   onShaft: { least: 0.005 * INCH, aim: 0.0065 * INCH, most: INCH / 16 },
   inBody: { least: 0.01 * INCH },
 } as const
 
 /** Thinnest wall left by boring, m: common practice, so that it is still round when it comes out of the lathe. */
-export const LEAST_WALL = 0.06 * INCH
+const LEAST_WALL = 0.06 * INCH
 
 /** `may need boring`: at its nominal bore it slides on, at the smallest it may be delivered with it does not. */
 export type Verdict =

@@ -10,7 +10,7 @@ export const TUBE_STEELS = { '1015': 50e3 * PSI, '1020': 55e3 * PSI, '1026': 65e
 export type TubeSteel = keyof typeof TUBE_STEELS
 
 /** Modulus of elasticity of carbon steel, Pa: 29.7 million psi. */
-export const STEEL_MODULUS = 29.7e6 * PSI
+const STEEL_MODULUS = 29.7e6 * PSI
 
 /** Safety factor asked for against yield and buckling: 3, usual for machine parts under a load that is not well known (Faires, ch. 1 and 7). */
 export const SAFETY = 3

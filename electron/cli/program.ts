@@ -8,6 +8,7 @@ import type { Io } from './io.ts'
 import { addLoadsCommand, type Printed } from './loads-command.ts'
 import { openPlan } from './open-plan.ts'
 import { paragraph } from './paragraph.ts'
+import { addProposeCommand } from './propose-command.ts'
 import { addRideCommand } from './ride-command.ts'
 import { sureBudgetJson } from './sure-json.ts'
 import { sureText } from './sure-text.ts'
@@ -82,6 +83,7 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
     )
   addLoadsCommand(stopgap, print)
   addRideCommand(stopgap, print, io.folder)
+  addProposeCommand(stopgap, print)
   stopgap
     .command('schema')
     .description('Print the JSON Schema of the plan file, for editors and programs.')

@@ -263,7 +263,7 @@ describe('changes of springs', () => {
     expect(madeOf({ kind: 'crossover', gap: null }, { ...corner, springs: two }).springs.crossover).toBeNull()
   })
 
-  it('a car with its divider on the ring is not lifted by the collar above it', () => {
+  it('a car with its divider on the ring is lifted with the ring, not by the collar alone', () => {
     const locked: Springs = {
       springs: [
         { name: 'tender', rate: 100 * LB_IN, freeLength: inch(10), solidLength: inch(2) },
@@ -272,9 +272,16 @@ describe('changes of springs', () => {
       preload: 0,
       crossover: { gap: inch(0.5) },
     }
-    expect(reason({ kind: 'ride height', rise: inch(1) }, { ...corner, springs: locked })).toMatch(
-      /^The divider is on its ring there/,
-    )
+    const from = { ...corner, springs: locked }
+    const made = applyChange(from, { kind: 'ride height', rise: inch(1) }, say)
+    if (!made.ok) throw new Error(made.reason)
+    // The main goes on carrying 3.5 in: at 3 in of shaft another inch must come from preload, of which it takes 2 in 5.
+    close(made.corner.springs.preload, inch(2.5), { abs: 1e-9 })
+    expect(made.corner.springs.crossover!.gap).toBe(inch(0.5))
+    expect(made.notes.join(' ')).toContain('move the ring too, so that its gap at full extension stays 0.500 in')
+    // The collar alone: the gap grows by what the divider comes down, and the car stays where it is.
+    const collar = madeOf({ kind: 'preload', preload: inch(1) }, from)
+    close(collar.shock.showing, from.shock.showing, { abs: 1e-9 })
   })
 
   it('measured anew where it rests, it rests at 0 and every part is where it was', () => {
@@ -327,6 +334,8 @@ describe('changes in words', () => {
     [{ kind: 'crossover', gap: inch(3) }, 'the divider 3 in from its ring'],
     [{ kind: 'ride height', rise: inch(1) }, 'ride height 1 in higher by preload'],
     [{ kind: 'settle' }, 'ride height measured anew'],
+    [{ kind: 'hold', weight: 1 }, 'the preload that holds its ride height'],
+    [{ kind: 'springs', springs: corner.springs }, 'the whole spring pack as given'],
   ]
   it.each(words)('%o', (change, text) => expect(changeWords(change, say)).toBe(text))
 })

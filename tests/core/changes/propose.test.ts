@@ -6,6 +6,7 @@ import {
   candidateCosts,
   candidateName,
   candidateReasons,
+  candidateWork,
   landingWords,
   regionWords,
 } from '../../../core/changes/propose-words.ts'
@@ -212,7 +213,9 @@ describe('proposals in words', () => {
     expect(candidateReasons(found.present, say)[0]).toMatch(
       /^Misses: the coilover’s share of bump 26 %, 40 % wanted\.$/,
     )
-    expect(candidateCosts(best, found.present.figures, say).length).toBeGreaterThan(1)
+    expect(candidateWork(best).length).toBeGreaterThan(0)
+    expect(candidateCosts(best, found.present.figures, say)[0]).toMatch(/(less|more) (energy|force|landing)/)
+    expect(candidateCosts(found.present, found.present.figures, say)).toEqual([])
   })
 
   it('say how a landing height is known', () => {
