@@ -4,7 +4,7 @@ import type { Corner, Curve, Linkage, Shock, Springs, Stop } from '../../core/pl
 import { arbitraryLinkage, between } from './arbitrary-linkage.ts'
 
 /** Rising from 0, 0, or no rows at all. */
-export const arbitraryCurve: fc.Arbitrary<Curve> = fc
+const arbitraryCurve: fc.Arbitrary<Curve> = fc
   .array(fc.record({ velocity: between(0.05, 2), force: between(0, 4000) }), { maxLength: 5 })
   .map(steps => {
     let [velocity, force] = [0, 0]
@@ -92,7 +92,7 @@ const elastomer: fc.Arbitrary<Stop> = fc
     return { kind: 'elastomer' as const, gap: gap * deflection + 0, curve: [{ deflection: 0, force: 0 }, ...rows] }
   })
 
-export const arbitraryStop: fc.Arbitrary<Stop> = fc.oneof(hydraulic, elastomer)
+const arbitraryStop: fc.Arbitrary<Stop> = fc.oneof(hydraulic, elastomer)
 
 /**
  * Corners that parsePlan accepts, by construction: any linkage or those of the kinds named, 1 to 3 springs, both kinds of stop and none.

@@ -53,7 +53,7 @@ const axle = fc.record({
   stopAxis,
 })
 
-export const arbitraryLinkages = { ratio, table, arm, axle } satisfies Record<Linkage['kind'], fc.Arbitrary<Linkage>>
+const arbitraryLinkages = { ratio, table, arm, axle } satisfies Record<Linkage['kind'], fc.Arbitrary<Linkage>>
 
 /** A linkage of any kind, or of those named. */
 export const arbitraryLinkage = (...kinds: readonly Linkage['kind'][]): fc.Arbitrary<Linkage> =>
