@@ -1,3 +1,4 @@
+import { startingLoads } from '../../core/loads/starting-loads.ts'
 import type { Load, Targets, Terrain } from '../../core/plan/schema.ts'
 import { edit } from './edit.ts'
 import type { Store } from './store.ts'
@@ -26,6 +27,12 @@ function freeId(stem: string, taken: readonly { readonly id: string }[]): string
 export const addLoad = (store: Store, kind: Load['kind']) =>
   edit(store, `load ${loads[kind].name.toLowerCase()} added`, plan => {
     plan.loads.push({ ...loads[kind], id: freeId(kind, plan.loads) } as Load)
+  })
+
+/** Two people and gear, half a tank, a hard corner, hard braking: all assumed until somebody puts in their own. */
+export const offerLoads = (store: Store) =>
+  edit(store, 'usual loads added', plan => {
+    plan.loads.push(...startingLoads(store.read().plan))
   })
 
 export const addTerrain = (store: Store, kind: Terrain['kind']) =>

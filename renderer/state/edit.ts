@@ -3,7 +3,7 @@ import { parsePlan } from '../../core/plan/parse.ts'
 import type { Problem } from '../../core/plan/problem.ts'
 import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
 import { closeGesture as close, record, type Step, undo as stepBack, redo as stepForward } from './history.ts'
-import { assumedEntry, assumedList, isAssumed, normal, putAt, valueAt } from './place.ts'
+import { assumedEntry, assumedList, isAssumed, loadSized, normal, putAt, valueAt } from './place.ts'
 import { placeOf, shownAxle, shownSetup } from './selectors.ts'
 import type { State } from './state.ts'
 import type { Store } from './store.ts'
@@ -78,6 +78,8 @@ export const redo = (store: Store): string | null => take(store, stepForward(sto
 
 function dropAssumed(plan: Draft<Plan>, place: string): void {
   const before = original(plan) as Plan
+  const load = loadSized(before, place)
+  if (load !== null) delete plan.loads[load]!.assumed
   const at = assumedList(before, place)
   const entry = assumedEntry(before, place)
   if (at === null || entry === null) return

@@ -42,6 +42,9 @@ function loadsOf({ plan, view }: State, setup: Setup): Found {
   return found
 }
 
+/** What the counted loads do to the setup shown. */
+export const loadsShown = (state: State): SetupLoads => loadsOf(state, shownSetup(state).setup).loads
+
 /** The answer to the question last asked, so that asking again gives the very same object. */
 function remembered<A extends readonly unknown[], R>(work: (...asked: A) => R): (...asked: A) => R {
   let last: { asked: A; answer: R } | null = null

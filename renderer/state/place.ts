@@ -81,4 +81,14 @@ export function assumedEntry(plan: Plan, place: string): string | null {
   return null
 }
 
-export const isAssumed = (plan: Plan, place: string): boolean => assumedEntry(plan, place) !== null
+/** The load a place is a size of; null elsewhere. A load is assumed as a whole. */
+export function loadSized(plan: Plan, place: string): number | null {
+  const [list, at, name] = segments(place)
+  const index = Number(at)
+  return list === 'loads' && name !== undefined && name !== 'name' && plan.loads[index] !== undefined ? index : null
+}
+
+export function isAssumed(plan: Plan, place: string): boolean {
+  const load = loadSized(plan, place)
+  return load === null ? assumedEntry(plan, place) !== null : plan.loads[load]!.assumed === true
+}

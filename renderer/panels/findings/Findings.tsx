@@ -9,12 +9,15 @@ import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { chanceText } from '../sure/words.ts'
 import { countedFindings } from './counted.ts'
+import { useDiagnosis } from './use-diagnosis.ts'
+import { WhyLine } from './WhyLine.tsx'
 
 const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
 
 /** What is wrong, in a sentence with its number, and what would change it. */
 export function Findings() {
   const findings = useSelect(findingsShown)
+  const why = useDiagnosis()
   return (
     <section className="find" aria-label="Findings">
       <h2>
@@ -24,6 +27,7 @@ export function Findings() {
         {findings.map((finding, i) => (
           <FindingLine key={finding.id} finding={finding} number={i + 1} />
         ))}
+        {why === null ? null : <WhyLine why={why} />}
       </ol>
     </section>
   )

@@ -1,7 +1,7 @@
 import type { Load, Terrain } from '../../../core/plan/schema.ts'
 import { Row } from '../../fields/Row.tsx'
 import { TextField } from '../../fields/TextField.tsx'
-import { addLoad, addTerrain, putRoadClass, removeDemand, targetFields } from '../../state/demands.ts'
+import { addLoad, addTerrain, offerLoads, putRoadClass, removeDemand, targetFields } from '../../state/demands.ts'
 import { countLoad } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 
@@ -106,6 +106,13 @@ export function LoadGroup() {
           ))}
         </div>
       ))}
+      {loads.length > 0 ? null : (
+        <p className="steps">
+          <button type="button" className="step" onClick={() => offerLoads(store)}>
+            Begin with usual loads
+          </button>
+        </p>
+      )}
       <AddKind names={loadNames} onAdd={kind => addLoad(store, kind)} />
     </>
   )
