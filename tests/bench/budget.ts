@@ -22,7 +22,7 @@ export const budgets: readonly Benchmark[] = [
   {
     name: 'budget of two setups of two axles',
     reference: 'their force added up at every millimetre',
-    budget: 4,
+    budget: 6,
     measure: () => timed(() => planBudget(plan), addedUp),
   },
 ]
