@@ -52,7 +52,7 @@ function wanted(issue: z.core.$ZodIssue): string {
   }
 }
 
-function problemsOf(issue: z.core.$ZodIssue, value: unknown): Problem[] {
+export function problemsOf(issue: z.core.$ZodIssue, value: unknown): Problem[] {
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map(key => ({
       path: pathText([...issue.path, key]),
