@@ -5,7 +5,10 @@ import { expect } from './window.ts'
 
 /** A group of measurements, unfolded. */
 export async function group(window: Page, title: string): Promise<Locator> {
-  const head = window.getByRole('complementary').getByRole('heading', { level: 3, name: title }).getByRole('button')
+  const head = window
+    .getByRole('complementary')
+    .getByRole('heading', { level: 3, name: new RegExp(`^${title}( |$)`) })
+    .getByRole('button')
   if ((await head.getAttribute('aria-expanded')) === 'false') await head.click()
   return window.getByRole('group', { name: title, exact: true })
 }
