@@ -19,10 +19,10 @@ function once(): number {
   return (user + system) * 1000
 }
 
-/** What the map of proposals waits for. Each candidate is its own work, so two cores share them evenly. */
+/** What the map of proposals waits for. Each candidate is its own work, so two cores share them evenly: half the processor time of one. */
 export const proposals: readonly Benchmark[] = [
   {
-    name: `${CANDIDATES} candidates, each landed until its height is known, on two cores`,
+    name: `${CANDIDATES} candidates, each landed until its height is known, shared by two cores`,
     reference: 'two seconds',
     budget: 1,
     measure: async () => {

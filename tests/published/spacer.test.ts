@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { landingHeight } from '../../core/changes/landing.ts'
+import { usualRanges } from '../../core/changes/ranges.ts'
+import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
 import { fitOf } from '../../core/spacer/fit.ts'
 import { lengthForShare, lengthToEngageAt, lengthToShow } from '../../core/spacer/length.ts'
 import { tubeSection } from '../../core/spacer/tube.ts'
-import { INCH } from '../../core/units/constants.ts'
+import { INCH, PSI } from '../../core/units/constants.ts'
 import { close } from '../close.ts'
 import { plainCorner, plainStop } from '../core/plain-corner.ts'
 
@@ -40,5 +43,24 @@ describe('1 1/2 in tube of 0.120 in wall (common practice)', () => {
     expect([verdict, boring]).toEqual(['fits', null])
     close((onShaft?.least ?? Number.NaN) / INCH, 0.005, { abs: 1e-9 })
     close((onShaft?.most ?? Number.NaN) / INCH, 0.023, { abs: 1e-9 })
+  })
+})
+
+describe('a stop is charged near 200 psi, more for hard landings (common practice)', () => {
+  const landing = (charge: number): number => {
+    const shock = { ...plainCorner().shock, stroke: 14 * INCH, showing: 10 * INCH }
+    return landingHeight(cornerModel(plainCorner({ shock, stop: plainStop({ charge: charge * PSI }) }))).drop
+  }
+
+  it('so proposals look on both sides of that, and the generic ones begin there', () => {
+    const { charges } = usualRanges(plainCorner({ stop: plainStop() }), [])
+    expect([charges[0]! / PSI, charges.at(-1)! / PSI].map(Math.round)).toEqual([100, 300])
+    expect(charges.some(charge => Math.abs(charge / PSI - 200) < 1e-6)).toBe(true)
+    for (const { part } of GENERIC_SHELF.stops) expect(part.kind === 'hydraulic' && part.charge).toBe(200 * PSI)
+  })
+
+  it('and more of it takes a higher drop', () => {
+    expect(landing(300)).toBeGreaterThan(landing(200))
+    expect(landing(200)).toBeGreaterThan(landing(100))
   })
 })
