@@ -88,7 +88,9 @@ function Riding() {
   const waiting = found.work !== null && !found.settled
   return (
     <>
-      <TerrainStrip playback={playback} still={trace === null} />
+      <TerrainStrip playback={playback} still={trace === null}>
+        <RideWork runs={runs} view={found} />
+      </TerrainStrip>
       <div className={waiting || trace === null ? 'terrain-show waiting' : 'terrain-show'}>
         <TerrainPlate
           axle={axle}
@@ -106,7 +108,6 @@ function Riding() {
           </div>
         )}
       </div>
-      <RideWork runs={runs} view={found} />
       <div className="terrain-below">
         <RideTable
           rows={rows}
@@ -123,6 +124,7 @@ function Riding() {
             swept={found.swept}
             names={[setup.name, ...(otherSetup === null ? [] : [otherSetup.name])]}
             budget={budget}
+            otherBudget={otherBudget}
             system={system}
           />
         )}

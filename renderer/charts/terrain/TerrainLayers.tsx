@@ -39,7 +39,7 @@ export const TerrainTints = memo(function TerrainTints({ scene }: LayerProps) {
 
 /** Dividers with their ticks, time grid, the axis of the forces. */
 export const TerrainRules = memo(function TerrainRules({ scene }: LayerProps) {
-  const { frame, ruler, time, forces, axis } = scene
+  const { frame, ruler, time, forces, axis, duration } = scene
   const { trace, histogram, names, travel, road } = frame
   const dividers = [histogram, names].map(({ x }) => `M${x} ${frame.head}V${travel.bottom}`)
   const ticks = [trace, histogram, names].flatMap(({ x }) =>
@@ -49,13 +49,17 @@ export const TerrainRules = memo(function TerrainRules({ scene }: LayerProps) {
   const levels = forces.ticks.map(tick => `M${trace.x} ${forces.y(tick).toFixed(1)}H${time.right}`)
   return (
     <Unspoken>
-      <path d={[...grid, ...levels].join('')} stroke="var(--hair)" fill="none" />
+      {duration > 0 ? (
+        <>
+          <path d={[...grid, ...levels].join('')} stroke="var(--hair)" fill="none" />
+          <path d={`M${trace.x} ${forces.y(0)}H${time.right}`} stroke="var(--ink3)" fill="none" />
+        </>
+      ) : null}
       <path
         d={`M0 ${frame.head}H${frame.width}M${trace.x} ${travel.bottom}H${frame.width}M${histogram.x} ${road.top}V${frame.height}${dividers.join('')}${ticks.join('')}`}
         stroke="var(--rule)"
         fill="none"
       />
-      <path d={`M${trace.x} ${forces.y(0)}H${time.right}`} stroke="var(--ink3)" fill="none" />
       <path d={`M${trace.x} ${axis.top}V${frame.height}`} stroke="var(--ink)" strokeWidth="1.5" />
     </Unspoken>
   )

@@ -4,7 +4,7 @@ import { Spans } from '../text/ChartText.tsx'
 import { lengthSpans, onTape } from '../text/length-spans.ts'
 import { lineWidth } from '../text/span.ts'
 import { momentOf, momentWords, readingRows, spokenMoment } from './reading.ts'
-import type { TerrainScene } from './terrain-scene.ts'
+import { heldY, type TerrainScene } from './terrain-scene.ts'
 import { shownTime } from './time-axis.ts'
 
 interface TimeCursorProps {
@@ -69,9 +69,18 @@ export function TimeCursor({ scene, time, onTime, onPlay }: TimeCursorProps) {
     >
       <path d={`M${x} ${frame.head}V${tag.top}`} stroke="var(--ink)" strokeWidth="1.25" />
       {there === null ? null : (
-        <circle cx={x} cy={axis.y(there.wheel)} r="3" fill="var(--sheet)" stroke="var(--ink)" strokeWidth="1.25" />
+        <circle
+          cx={x}
+          cy={heldY(axis, view.other!.model, there.wheel)}
+          r="3"
+          fill="var(--sheet)"
+          stroke="var(--ink)"
+          strokeWidth="1.25"
+        />
       )}
-      {here === null ? null : <circle cx={x} cy={axis.y(here.wheel)} r="3.6" fill="var(--ink)" />}
+      {here === null ? null : (
+        <circle cx={x} cy={heldY(axis, view.shown.model, here.wheel)} r="3.6" fill="var(--ink)" />
+      )}
       <rect
         className="focus-ring"
         x={middle - width / 2 - 3.5}
@@ -133,7 +142,7 @@ export function TimeReading({ scene, time }: { readonly scene: TerrainScene; rea
   const top = frame.road.top + lead
   return (
     <Unspoken>
-      <text x={x} y={top} fontSize={type.heading} fontWeight="600">
+      <text x={x} y={top} fontSize={type.heading} fontWeight="600" fill="var(--ink)">
         At {shownTime(time)} s
       </text>
       <text x={x} y={top + lead} fontSize={type.label} fill="var(--ink2)">
@@ -146,7 +155,7 @@ export function TimeReading({ scene, time }: { readonly scene: TerrainScene; rea
             <text x={x} y={y} fill="var(--ink2)">
               {name}
             </text>
-            <text x={shownRight} y={y} textAnchor="end" fontWeight="600">
+            <text x={shownRight} y={y} textAnchor="end" fontWeight="600" fill="var(--ink)">
               {shown}
             </text>
             {other === null || otherRight > frame.width - 3 ? null : (

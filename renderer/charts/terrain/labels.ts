@@ -120,10 +120,15 @@ function bottomNotes({ shown, view, axis, travel, time, frame }: TerrainScene, p
   const style = { size: frame.type.label, weight: 600, ink: 'alarm' } as const
   const words = times === 1 ? ['bottoms once', 'bottoms'] : [`bottoms ${times} times`, `bottoms ${times} ×`]
   placer.first(words, text =>
-    placer.at('bottoms', placer.block([span(text, style)]), [
-      { x: time.x(first) + 9, y, anchor: 'start' },
-      { x: time.x(first) - 9, y, anchor: 'end' },
-    ]),
+    placer.at(
+      'bottoms',
+      placer.block([span(text, style)]),
+      [
+        { x: time.x(first) + 9, y, anchor: 'start' },
+        { x: time.x(first) - 9, y, anchor: 'end' },
+      ],
+      { ...frame.trace, y: 0, height: frame.height },
+    ),
   )
 }
 
@@ -158,12 +163,7 @@ function forceWords({ frame, forces, time, view, rulerRight }: TerrainScene, pla
     )
   }
   at('name-suspension', [`force at the wheel, ${unit}`, `at the wheel, ${unit}`, unit], 'ink', strip.top + type.label)
-  at(
-    'name-stop',
-    ['of that the stop, along its shaft', 'stop, along its shaft', 'stop'],
-    'stop',
-    strip.top + 2 * type.label + 4,
-  )
+  at('name-stop', ['stop, along its shaft', 'stop'], 'stop', strip.top + 2 * type.label + 4)
 }
 
 function timeWords({ frame, time }: TerrainScene, placer: Placer): void {
@@ -183,7 +183,7 @@ function roadWords({ frame, time, road }: TerrainScene, placer: Placer): void {
   if (road.length === 0) return
   const strip = frame.road
   const text = placer.block([span('road', { size: frame.type.axis, ink: 'ink2' })])
-  placer.at('name-road', text, [{ x: time.left - 6, y: strip.bottom - 1, anchor: 'end' }])
+  placer.at('name-road', text, [{ x: time.left + 4, y: strip.top + frame.type.axis, anchor: 'start' }])
 }
 
 function lineNames(scene: TerrainScene): TerrainLabels {
@@ -259,9 +259,11 @@ export function terrainLabels(scene: TerrainScene, subject: string): TerrainLabe
   cutShares(scene, placer)
   zoneShares(scene, placer)
   bottomNotes(scene, placer)
-  forceWords(scene, placer)
-  timeWords(scene, placer)
-  roadWords(scene, placer)
+  if (scene.duration > 0) {
+    forceWords(scene, placer)
+    timeWords(scene, placer)
+    roadWords(scene, placer)
+  }
   const names = lineNames(scene)
   return { labels: [...placer.labels, ...names.labels], leaders: [...placer.leaders, ...names.leaders] }
 }

@@ -36,20 +36,20 @@ export function readingRows({ shown, other, system }: TerrainView, time: number)
   const here = momentOf(shown, time)
   if (here === null) return []
   const there = momentOf(other, time)
-  const row = (name: string, say: (moment: RideMoment) => string): ReadingRow => ({
+  const row = (name: string, say: (moment: RideMoment, setup: RiddenSetup) => string): ReadingRow => ({
     name,
-    shown: say(here),
-    other: there === null ? null : say(there),
+    shown: say(here, shown),
+    other: there === null || other === null ? null : say(there, other),
   })
   return [
-    row('wheel', ({ wheel }) =>
-      formatMeasure(onTape(wheel, system), 'length', system, {
+    row('wheel', ({ wheel }, { model }) =>
+      formatMeasure(onTape(Math.min(model.bump, Math.max(model.droop, wheel)), system), 'length', system, {
         sign: true,
         unit: true,
         digits: system === 'metric' ? 0 : undefined,
       }),
     ),
-    row('at wheel', ({ suspensionForce }) => force(suspensionForce, system)),
+    row('force', ({ suspensionForce }) => force(suspensionForce, system)),
     row('stop', ({ stopForce }) => force(stopForce, system)),
   ]
 }

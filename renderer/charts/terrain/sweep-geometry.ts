@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3'
 import { formatMeasure } from '../../../core/units/format.ts'
-import { fromUnit, type System, toUnit, unitOf } from '../../../core/units/quantity.ts'
+import { fromUnit, type System, toUnit } from '../../../core/units/quantity.ts'
 import type { SweptPoint } from '../../state/terrain-cache.ts'
 import type { SweptBy } from '../../state/terrain-sweep.ts'
 import type { Label } from '../placement/label.ts'
@@ -91,14 +91,17 @@ export function sweepGeometry(view: SweepView, width: number, height: number, me
   const placer = new Placer({ x: 0, y: 0, width, height }, measure)
   const quiet = { size: AXIS, ink: 'ink2' } as const
   const xTicks = across.ticks(Math.max(2, Math.floor((right - left) / 52)))
-  const yTicks = up.ticks(Math.max(2, Math.floor((bottom - top) / 34)))
-  const unit = unitOf(quantity, system).label
-  xTicks.forEach((tick, i) => {
-    const text = i === xTicks.length - 1 ? `${tick} ${unit}` : String(tick)
-    placer.at(`x-${tick}`, placer.block([span(text, quiet)]), [
-      { x: across(tick), y: height - 5, anchor: i === xTicks.length - 1 ? 'end' : 'middle' },
-    ])
-  })
+  // Wheel positions are numbered as on the ruler: whole inches or millimetres.
+  const yTicks = up
+    .ticks(Math.max(2, Math.floor((bottom - top) / 34)))
+    .filter(tick => kind === 'on the stop' || Number.isInteger(tick))
+  for (const tick of xTicks)
+    placer.at(
+      `x-${tick}`,
+      placer.block([span(String(tick), quiet)]),
+      [{ x: across(tick), y: height - 5, anchor: 'middle' }],
+      { x: 0, y: 0, width, height },
+    )
   for (const tick of yTicks) {
     const text =
       kind === 'on the stop' ? `${Math.round(tick * 100)} %` : rulerNumber(fromUnit(tick, 'length', system), system)
@@ -135,7 +138,8 @@ export function sweepGeometry(view: SweepView, width: number, height: number, me
   const here = presentOf(shown, present)
   const there = presentOf(other, present)
   const beside = (id: string, point: SweptPoint | null, bold: boolean, side: 1 | -1): void => {
-    if (point === null) return
+    // At full bump the line says it.
+    if (point === null || (kind === 'highest wheel' && point.bottoms > 0)) return
     const py = y(figureOf(point, kind))
     placer.at(
       id,

@@ -88,6 +88,13 @@ function roadPoints({ shown, other }: TerrainView, { road }: TerrainFrame, time:
   return signalPoints(trace.time, trace.road, time.window.from, time.window.to, time.x, y)
 }
 
+/** Past full bump and full droop the wheel presses into steel: how far is drawn as no more than this, px. */
+const INTO_STEEL = 5
+
+/** Where a wheel stands on the axis, its ends included. */
+export const heldY = (axis: WheelAxis, { bump, droop }: CornerModel, wheel: number): number =>
+  Math.min(axis.y(droop) + INTO_STEEL, Math.max(axis.y(bump) - INTO_STEEL, axis.y(wheel)))
+
 function rideDrawing(
   setup: RiddenSetup | null,
   time: TimeAxis,
@@ -102,7 +109,7 @@ function rideDrawing(
   const inside = within(time.window)
   return {
     bars: histogramBars(setup.ride.histogram, setup.model.droop, setup.model.bump),
-    wheel: points(trace.wheel, axis.y),
+    wheel: points(trace.wheel, wheel => heldY(axis, setup.model, wheel)),
     suspension: points(trace.suspensionForce, forces.y),
     stop: points(trace.stopForce, forces.y),
     bottoms: setup.ride.bottoms > 0 ? bottomTimes(trace, setup.model.bump).filter(inside) : [],

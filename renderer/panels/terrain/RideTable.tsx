@@ -12,13 +12,7 @@ export interface TableSetup {
 
 const Cell = ({ cell, shown }: { cell: FigureCell | null; shown: boolean }) => (
   <td className={shown ? 'shown' : undefined}>
-    {cell === null ? (
-      <span className="none">none</span>
-    ) : cell.about ? (
-      <i className="about">about {cell.text}</i>
-    ) : (
-      cell.text
-    )}
+    {cell === null ? null : cell.about ? <i className="about">about {cell.text}</i> : cell.text}
   </td>
 )
 

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { Switch } from '../../fields/Switch.tsx'
 import { shownTerrain } from '../../state/terrain.ts'
 import { showTerrain } from '../../state/view.ts'
@@ -39,8 +40,16 @@ function Chooser() {
   )
 }
 
+interface StripProps {
+  readonly playback: Playback
+  /** There is nothing to play. */
+  readonly still: boolean
+  /** How far the rides are. */
+  readonly children: ReactNode
+}
+
 /** Which terrain is ridden and what it is like; going through the ride in time. */
-export function TerrainStrip({ playback, still }: { readonly playback: Playback; readonly still: boolean }) {
+export function TerrainStrip({ playback, still, children }: StripProps) {
   const store = useStore()
   const { terrain, index, units } = useSelectGroup(state => ({ ...shownTerrain(state), units: state.plan.units }))
   const { playing, pace, toggle, setPace } = playback
@@ -54,6 +63,7 @@ export function TerrainStrip({ playback, still }: { readonly playback: Playback;
           Change it
         </button>
       </p>
+      {children}
       <div className="terrain-play">
         <Switch label="Pace" options={PACES} value={pace} onChange={setPace} />
         <button type="button" className="chief" disabled={still} onClick={toggle}>

@@ -1,6 +1,6 @@
 import type { ContactFigure } from '../../../core/ride/results.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
-import type { System } from '../../../core/units/quantity.ts'
+import { fromUnit, type System } from '../../../core/units/quantity.ts'
 import { shownShare } from '../../charts/terrain/labels.ts'
 import { onTape } from '../../charts/text/length-spans.ts'
 import type { LandingLimit } from '../../state/landing-limit.ts'
@@ -36,8 +36,10 @@ function hits({ hits: count, duration }: Rode): string {
 const times = (count: number): string => (count === 0 ? 'never' : count === 1 ? 'once' : `${count} times`)
 
 function landing({ takes, fails }: LandingLimit, system: System): string {
-  const say = (drop: number): string => formatMeasure(drop, 'length', system, { unit: true, digits: 0, decimal: true })
-  if (fails === null) return takes === null ? 'not known' : `more than ${say(takes)}`
+  const mark = fromUnit(system === 'inch' ? 1 : 10, 'length', system)
+  const say = (drop: number): string =>
+    formatMeasure(Math.floor(drop / mark) * mark, 'length', system, { unit: true, digits: 0, decimal: true })
+  if (fails === null) return takes === null ? '' : `more than ${say(takes)}`
   return takes === null ? `less than ${say(fails)}` : say(takes)
 }
 
@@ -73,9 +75,9 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
       ride.hits === 0 ? 'none' : formatMeasure(ride.stopSpeedMax, 'shaftSpeed', system, { unit: true, digits: 0 }),
     ),
     row('Bottoms', ride => times(ride.bottoms)),
-    row('Wheel comes up to', ride => length(ride.wheelMax), 'wheelMax'),
-    row('Hardest jolt of the chassis', ride => g(ride.chassisAccelMax), 'chassisAccelMax'),
-    row('Shaking of the chassis (rms)', ride => g(ride.chassisAccelRms), 'chassisAccelRms'),
+    row('Wheel comes up to', ride => (ride.bottoms > 0 ? 'full bump' : length(ride.wheelMax))),
+    row('Hardest chassis jolt', ride => g(ride.chassisAccelMax), 'chassisAccelMax'),
+    row('Chassis shaking, rms', ride => g(ride.chassisAccelRms), 'chassisAccelRms'),
     row('Time off the ground', ride => shownShare(ride.share.air)),
   ]
 }

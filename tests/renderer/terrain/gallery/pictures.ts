@@ -55,6 +55,8 @@ try {
   if (values.metric) await page.getByText('Metric').click()
   if (values.axle !== undefined) await page.locator('.switch.axle').getByText(values.axle).click()
   if (values.setup !== undefined) await page.locator('.switch.setup').getByText(values.setup).click()
+  const inSight = page.locator('.pages > button', { hasText: 'Terrain' })
+  if (!(await inSight.isVisible())) await page.locator('.more-pages').click()
   await page.locator('.pages').getByText('Terrain').click()
   if (values.terrain !== undefined)
     await page.locator('.terrain-strip .switch').getByText(values.terrain).first().click()
