@@ -11,7 +11,7 @@ const KINDS = [
   { value: 'solid', label: 'Solid' },
 ] as const
 
-const NOT_KNOWN = { value: undefined, word: 'not known' } as const
+const NOT_KNOWN = { value: undefined, word: 'unknown' } as const
 
 export function AxleGroup() {
   const store = useStore()

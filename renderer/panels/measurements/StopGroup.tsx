@@ -12,8 +12,8 @@ const KINDS = [
   { value: 'none', label: 'None' },
 ] as const
 
-const NO_BODY = { value: undefined, word: 'not known', takes: 'corner.stop.body' } as const
-const NO_RATING = { value: undefined, word: 'not known' } as const
+const NO_BODY = { value: undefined, word: 'unknown', takes: 'corner.stop.body' } as const
+const NO_RATING = { value: undefined, word: 'unknown' } as const
 
 export function StopGroup() {
   const store = useStore()
