@@ -37,6 +37,7 @@ export interface View {
 
 export type Dialog =
   | { readonly kind: 'start' }
+  | { readonly kind: 'roll' }
   | { readonly kind: 'choose'; readonly purpose: 'open' | 'save' }
   | { readonly kind: 'changed'; readonly savedAt: string }
 

@@ -1,6 +1,7 @@
 import { useSelect } from '../../window-context.ts'
 import { ChangedDialog } from './ChangedDialog.tsx'
 import { ChooserDialog } from './ChooserDialog.tsx'
+import { RollDialog } from './RollDialog.tsx'
 import { StartDialog } from './StartDialog.tsx'
 
 /** The one dialog that is open, if any. */
@@ -8,6 +9,7 @@ export function Dialogs() {
   const dialog = useSelect(state => state.view.dialog)
   if (dialog === null) return null
   if (dialog.kind === 'start') return <StartDialog />
+  if (dialog.kind === 'roll') return <RollDialog />
   if (dialog.kind === 'changed') return <ChangedDialog savedAt={dialog.savedAt} />
   return <ChooserDialog key={dialog.purpose} purpose={dialog.purpose} />
 }

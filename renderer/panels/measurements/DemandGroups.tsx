@@ -2,7 +2,7 @@ import type { Load, Terrain } from '../../../core/plan/schema.ts'
 import { Row } from '../../fields/Row.tsx'
 import { TextField } from '../../fields/TextField.tsx'
 import { addLoad, addTerrain, offerLoads, putRoadClass, removeDemand, targetFields } from '../../state/demands.ts'
-import { countLoad } from '../../state/view.ts'
+import { countLoad, openDialog } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 
 const NO_TARGET = { value: undefined, word: 'none' } as const
@@ -114,6 +114,11 @@ export function LoadGroup() {
         </p>
       )}
       <AddKind names={loadNames} onAdd={kind => addLoad(store, kind)} />
+      <p className="steps">
+        <button type="button" className="step" onClick={() => openDialog(store, { kind: 'roll' })}>
+          Axle in roll
+        </button>
+      </p>
     </>
   )
 }
