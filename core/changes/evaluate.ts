@@ -4,6 +4,8 @@ import { cornerModel } from '../corner/corner.ts'
 import type { CornerModel } from '../corner/corner-model.ts'
 import { gasPressure } from '../forces/gas.ts'
 import type { Axle, Plan, Targets } from '../plan/schema.ts'
+import { ride } from '../ride/ride.ts'
+import type { Course } from '../ride/terrain.ts'
 import { ATMOSPHERE, INCH } from '../units/constants.ts'
 import { changeAxle } from './apply.ts'
 import type { Change } from './change.ts'
@@ -46,6 +48,19 @@ function figuresOf(model: CornerModel, landing: LandingHeight['by'] = 'simulatio
   }
 }
 
+/** What a candidate does over a course besides landing. */
+export interface CandidateRide {
+  readonly course: string
+  readonly hits: number
+  readonly bottoms: number
+  /** Of the time, 0 to 1. */
+  readonly onStop: number
+  /** N, along the stop. */
+  readonly stopForceMax: number
+  /** m/s². */
+  readonly chassisAccelMax: number
+}
+
 /** One combination of changes, worked out, or why it cannot be made. */
 export type Candidate =
   | {
@@ -56,6 +71,8 @@ export type Candidate =
       /** Wheel travel it sits lower than measured once changed, m; negative higher; 0 where less than the tape shows. */
       readonly settles: number
       readonly figures: CandidateFigures
+      /** Over the course asked for; null where none was, or the ride does not get to its end. */
+      readonly ride: CandidateRide | null
       readonly targets: readonly TargetResult[]
       /** Dangers it has that the setup it is made from has not, in sentences. */
       readonly dangers: readonly string[]
@@ -75,6 +92,15 @@ export interface Question {
   readonly units: Plan['units']
   readonly targets: Targets
   readonly landing?: LandingHeight['by']
+  /** A course every candidate is driven over as well. */
+  readonly course?: Course
+}
+
+function rideOver(model: CornerModel, course: Course): CandidateRide | null {
+  const ridden = ride(model, course)
+  if (!ridden.ok) return null
+  const { hits, bottoms, share, stopForceMax, chassisAccelMax } = ridden
+  return { course: course.id, hits, bottoms, onStop: share.onStop, stopForceMax, chassisAccelMax }
 }
 
 const dangersOf = (axle: Axle, model: CornerModel, { units, targets }: Question, say: Say) =>
@@ -82,7 +108,7 @@ const dangersOf = (axle: Axle, model: CornerModel, { units, targets }: Question,
 
 /** Works candidates out one by one, each from nothing but its own changes: alone or among others it comes to the same. */
 export function evaluator(question: Question): (changes: readonly Change[]) => Candidate {
-  const { axle, units, targets, landing } = question
+  const { axle, units, targets, landing, course } = question
   const say = sayIn(units)
   const present = cornerModel(axle.corner)
   const weight = carried(present)
@@ -109,6 +135,7 @@ export function evaluator(question: Question): (changes: readonly Change[]) => C
       axle: settled.axle,
       settles: moves ? rest.wheel : 0,
       figures,
+      ride: course === undefined ? null : rideOver(after, course),
       targets: results,
       dangers: dangers.map(({ message }) => message),
       feasible: dangers.length === 0 && results.every(({ met }) => met),

@@ -1,13 +1,15 @@
 import type { Axle, Plan } from '../plan/schema.ts'
 import type { Change } from './change.ts'
 import { type Candidate, evaluator, type Question, type Worked } from './evaluate.ts'
-import type { LandingHeight } from './landing.ts'
 import { combinations, type Ranges } from './ranges.ts'
 import { ranked } from './rank.ts'
 import { type TargetId, targetsOf } from './targets.ts'
 
 /** More combinations than this are not worked out: the ranges are too wide to look at. How many were left out is told. */
 export const MOST_CANDIDATES = 5000
+
+/** How candidates are looked at: landings driven or bounded by energy, and a course to drive over as well. */
+export type How = Pick<Question, 'landing' | 'course'>
 
 export interface Proposals {
   /** The setup as it stands. */
@@ -33,16 +35,11 @@ export interface Work {
   readonly leftOut: number
 }
 
-export function work(
-  axle: Axle,
-  plan: Pick<Plan, 'units' | 'targets'>,
-  ranges: Ranges,
-  landing: LandingHeight['by'] = 'simulation',
-): Work {
+export function work(axle: Axle, plan: Pick<Plan, 'units' | 'targets'>, ranges: Ranges, how: How = {}): Work {
   const { targets, usual } = targetsOf(plan.targets)
   const all = combinations(axle.corner, ranges)
   return {
-    question: { axle, units: plan.units, targets, landing },
+    question: { axle, units: plan.units, targets, ...how },
     list: all.slice(0, MOST_CANDIDATES),
     usualTargets: usual,
     leftOut: Math.max(0, all.length - MOST_CANDIDATES),
@@ -86,9 +83,9 @@ export function* propose(
   axle: Axle,
   plan: Pick<Plan, 'units' | 'targets'>,
   ranges: Ranges,
-  landing: LandingHeight['by'] = 'simulation',
+  how: How = {},
 ): Generator<Progress, Proposals> {
-  const asked = work(axle, plan, ranges, landing)
+  const asked = work(axle, plan, ranges, how)
   const evaluate = evaluator(asked.question)
   const candidates: Candidate[] = []
   for (const changes of asked.list) {

@@ -16,6 +16,7 @@ import { GENERIC_SHELF, tubesOf } from '../../../core/changes/shelf.ts'
 import { targetName, targetsOf } from '../../../core/changes/targets.ts'
 import { cornerModel } from '../../../core/corner/corner.ts'
 import type { Axle, Plan, Targets } from '../../../core/plan/schema.ts'
+import { ride } from '../../../core/ride/ride.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { allClose, close } from '../../close.ts'
 import { seed } from '../../seeds/seed.ts'
@@ -123,6 +124,23 @@ describe('a candidate', () => {
       const again = evaluator({ ...question, axle: one.axle } satisfies Question)([])
       expect(again.ok && again.figures).toEqual(one.figures)
     }
+  })
+
+  it('is driven over a course as well, where one is named', () => {
+    const course = plan.terrains.find(({ kind }) => kind === 'ledge')!
+    const driven = evaluator({ ...question, course })(list[1]!) as Worked
+    const whole = ride(cornerModel(driven.axle.corner), course)
+    if (!whole.ok) throw new Error(whole.reason)
+    const { hits, bottoms, share, stopForceMax, chassisAccelMax } = whole
+    expect(driven.ride).toEqual({
+      course: course.id,
+      hits,
+      bottoms,
+      onStop: share.onStop,
+      stopForceMax,
+      chassisAccelMax,
+    })
+    expect(found.order.every(one => one.ride === null)).toBe(true)
   })
 
   it('that lets a car off its stop sits lower, and is measured from there', () => {
