@@ -2,6 +2,7 @@ import { memo, useCallback, useDeferredValue, useMemo } from 'react'
 import { Plate } from '../charts/plate/Plate.tsx'
 import { lineBands } from '../charts/sure/bands.ts'
 import { Findings } from '../panels/findings/Findings.tsx'
+import { goToFinding } from '../panels/findings/go-to-finding.ts'
 import { demandsShown, findingsShown } from '../state/ledger.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup, shownWheel } from '../state/selectors.ts'
 import type { State } from '../state/state.ts'
@@ -50,6 +51,7 @@ export function TravelPage() {
           onWheel={onWheel}
           findings={findings}
           onFocusFinding={onFocusFinding}
+          onTakeFinding={goToFinding}
           demands={demands}
           bands={bands}
         />

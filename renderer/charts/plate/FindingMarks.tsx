@@ -6,11 +6,13 @@ interface FindingMarkProps {
   readonly place: MarkPlace
   readonly focused: boolean
   readonly onFocusFinding: (id: string | null) => void
+  /** The person wants to read it. */
+  readonly onTakeFinding: (id: string) => void
 }
 
-/** One finding where it happens: hovering or focusing it names it to the list, and the list outlines it here. */
+/** One finding where it happens: hovering or focusing it names it to the list, and the list outlines it here; pressing it leads to the list. */
 export const FindingMark = memo(
-  function FindingMark({ place, focused, onFocusFinding }: FindingMarkProps) {
+  function FindingMark({ place, focused, onFocusFinding, onTakeFinding }: FindingMarkProps) {
     const { finding, number, x, y } = place
     const enter = () => onFocusFinding(finding.id)
     const leave = () => onFocusFinding(null)
@@ -26,6 +28,12 @@ export const FindingMark = memo(
         onBlur={leave}
         onPointerEnter={enter}
         onPointerLeave={leave}
+        onClick={() => onTakeFinding(finding.id)}
+        onKeyDown={event => {
+          if (event.key !== 'Enter' && event.key !== ' ') return
+          event.preventDefault()
+          onTakeFinding(finding.id)
+        }}
       >
         <circle r={MARK_RADIUS + 5} fill="none" stroke={focused ? 'var(--ink)' : 'none'} strokeWidth="2" />
         <circle r={MARK_RADIUS + 4} fill="transparent" />
@@ -39,5 +47,6 @@ export const FindingMark = memo(
     a.place.finding === b.place.finding &&
     a.place.number === b.place.number &&
     a.focused === b.focused &&
-    a.onFocusFinding === b.onFocusFinding,
+    a.onFocusFinding === b.onFocusFinding &&
+    a.onTakeFinding === b.onTakeFinding,
 )

@@ -37,6 +37,7 @@ export interface PlateProps {
   readonly findings: AxleBudget['findings']
   readonly focusedFinding: string | null
   readonly onFocusFinding: (id: string | null) => void
+  readonly onTakeFinding: (id: string) => void
   readonly demands: DemandsView | null
   /** Where the lines may well be; null while that is not known. */
   readonly bands?: readonly LineBand[] | null
@@ -145,6 +146,7 @@ function PlateDrawing(props: PlateDrawingProps) {
           place={place}
           focused={focusedFinding === place.finding.id}
           onFocusFinding={onFocusFinding}
+          onTakeFinding={props.onTakeFinding}
         />
       ))}
       <WheelHandle

@@ -44,7 +44,12 @@ function FindingLine({ finding, number }: { finding: Finding; number: number }) 
     if (store.read().view.finding === id) focusFinding(store, null)
   }
   return (
-    <li className={focused ? `${severity} on` : severity} onPointerEnter={enter} onPointerLeave={leave}>
+    <li
+      className={focused ? `${severity} on` : severity}
+      data-finding={id}
+      onPointerEnter={enter}
+      onPointerLeave={leave}
+    >
       <FindingBadge severity={severity} number={number} />
       <span className="sev">{words[severity]}</span>
       <span>

@@ -33,6 +33,7 @@ function Gallery() {
       findings={findings}
       focusedFinding={focused}
       onFocusFinding={setFocused}
+      onTakeFinding={setFocused}
       demands={demands}
     />
   )

@@ -61,17 +61,23 @@ test('the handle is a slider that says where the wheel is, and steps with the ke
   expect(onWheel).toHaveBeenCalledTimes(2)
 })
 
-test('a mark names its finding, and tells when it is looked at and left', () => {
+test('a mark names its finding, and tells when it is looked at, taken and left', () => {
   const [finding] = sampleFindings(compiled.budget)
   if (finding === undefined) throw new Error('The sample has findings.')
-  const onFocusFinding = vi.fn()
-  show(<FindingMark place={{ finding, number: 1, x: 10, y: 10 }} focused={false} onFocusFinding={onFocusFinding} />)
+  const [onFocusFinding, onTakeFinding] = [vi.fn(), vi.fn()]
+  const place = { finding, number: 1, x: 10, y: 10 }
+  show(<FindingMark place={place} focused={false} onFocusFinding={onFocusFinding} onTakeFinding={onTakeFinding} />)
   const mark = found('[role=button]')
   expect(mark.getAttribute('aria-label')).toBe(`Finding 1, danger: ${finding.message}`)
   act(() => {
     mark.dispatchEvent(new FocusEvent('focusin', { bubbles: true }))
   })
   expect(onFocusFinding).toHaveBeenLastCalledWith(finding.id)
+  for (const key of ['Enter', ' ', 'Tab'])
+    act(() => {
+      mark.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }))
+    })
+  expect(onTakeFinding.mock.calls).toEqual([[finding.id], [finding.id]])
   act(() => {
     mark.dispatchEvent(new FocusEvent('focusout', { bubbles: true }))
   })
