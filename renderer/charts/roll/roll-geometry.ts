@@ -36,6 +36,8 @@ export interface SideInRoll {
 export interface RollGeometry {
   readonly axle: AxleId
   readonly solid: boolean
+  /** There is an anti-roll bar. */
+  readonly barred: boolean
   /** How far the chassis leans, rad, 0 or more. */
   readonly roll: number
   readonly outer: SideInRoll
@@ -101,6 +103,7 @@ export function rollGeometry({ model, together }: SetupLoads, id: AxleId): RollG
   return {
     axle: id,
     solid,
+    barred: axle.antiRollRate > 0,
     roll,
     outer: side(lean === 1 ? outer : inner, 1),
     inner: side(lean === 1 ? inner : outer, -1),

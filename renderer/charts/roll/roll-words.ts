@@ -37,8 +37,10 @@ export interface RollRow {
   readonly inner: string
 }
 
+const sum = ({ springs, gas, stop, end }: SideInRoll['forces']): number => springs + gas + stop + end
+
 /** Both sides in figures. An end of the travel only where it carries. */
-export function rollRows({ outer, inner }: RollGeometry, system: System): RollRow[] {
+export function rollRows({ outer, inner, solid, barred }: RollGeometry, system: System): RollRow[] {
   const row = (name: string, of: (side: SideInRoll) => string): RollRow => ({
     name,
     outer: of(outer),
@@ -53,6 +55,7 @@ export function rollRows({ outer, inner }: RollGeometry, system: System): RollRo
     force('Springs and gas', ({ forces }) => forces.springs + forces.gas),
     force('Stop', ({ forces }) => forces.stop),
     ...(ended ? [force('End of the travel', ({ forces }) => forces.end)] : []),
+    ...(barred && !solid ? [force('Anti-roll bar', ({ forces, carries }) => carries - sum(forces))] : []),
     force('Carries at the wheel', ({ carries }) => carries),
   ]
 }
@@ -62,12 +65,14 @@ function firstTouch({ axle, outer, inner }: RollGeometry, system: System): strin
   const touches = (side: SideInRoll): boolean => side.stop !== null && side.stop.left < least(system)
   const held = (side: SideInRoll): string =>
     side.forces.stop > 1 ? ` and carries ${forceWords(side.forces.stop, system)}` : ''
+  const pushed = (side: SideInRoll): string =>
+    side.stop !== null && side.stop.left <= -least(system) ? `, is ${leftWords(side, system)}` : ''
   if (touches(outer) && touches(inner))
     return `Both ${axle} stops are touched: the outer one ${leftWords(outer, system)}${held(outer)}, the inner one ${leftWords(inner, system)}${held(inner)}.`
   if (touches(outer))
-    return `The outer ${axle} stop touches first: ${leftWords(outer, system)}${held(outer)}. The inner one has ${leftWords(inner, system)}.`
+    return `The outer ${axle} stop touches first${pushed(outer)}${held(outer)}. The inner one has ${leftWords(inner, system)}.`
   if (touches(inner))
-    return `The inner ${axle} stop touches first: ${leftWords(inner, system)}${held(inner)}. The outer one has ${leftWords(outer, system)}.`
+    return `The inner ${axle} stop touches first${pushed(inner)}${held(inner)}. The outer one has ${leftWords(outer, system)}.`
   const [near, far, name] = outer.stop.left <= inner.stop.left ? [outer, inner, 'outer'] : [inner, outer, 'inner']
   return `Neither ${axle} stop is touched; the ${name} one would be first, with ${leftWords(near, system)} against ${leftWords(far, system)}.`
 }

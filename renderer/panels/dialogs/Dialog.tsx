@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react'
 
 interface Props {
   readonly title: string
@@ -11,7 +11,8 @@ interface Props {
 export function Dialog({ title, onClose, className, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null)
   const heading = useId()
-  useEffect(() => {
+  // Closed while it still stands in the page: only then does the keyboard go back to where it came from.
+  useLayoutEffect(() => {
     const shown = dialog.current
     if (shown !== null && !shown.open) shown.showModal()
     return () => shown?.close()

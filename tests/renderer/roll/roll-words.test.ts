@@ -17,6 +17,7 @@ const side = (left: number | null, stop: number, carries: number): SideInRoll =>
 const geometry = (change: Partial<RollGeometry>): RollGeometry => ({
   axle: 'rear',
   solid: false,
+  barred: false,
   roll: Math.PI / 36,
   outer: side(-0.012, 900, 6000),
   inner: side(0.04, 0, 2000),
@@ -34,7 +35,7 @@ const geometry = (change: Partial<RollGeometry>): RollGeometry => ({
 
 test('says how far it leans, which stop touches first and who carries what', () => {
   expect(rollSentence(geometry({}), plan)).toBe(
-    'The car leans 5.0°. The outer rear stop touches first: pushed in 12 mm and carries 900 N. The inner one has 40 mm left. The outer wheel carries 6,000 N, the inner 2,000 N.',
+    'The car leans 5.0°. The outer rear stop touches first, is pushed in 12 mm and carries 900 N. The inner one has 40 mm left. The outer wheel carries 6,000 N, the inner 2,000 N.',
   )
 })
 
@@ -54,6 +55,19 @@ test('names the one that would be first when neither is touched', () => {
 test('a level car is said to be level, and a lifted wheel by how much', () => {
   expect(rollSentence(geometry({ roll: 0 }), plan)).toContain('No counted load is a turn, so the car stands level.')
   expect(rollSentence(geometry({ off: 0.021 }), plan)).toContain('The inner wheel is 21 mm off the ground.')
+})
+
+test('the anti-roll bar has a line where forces at the wheel then add up', () => {
+  const bar = (of: RollGeometry) => rollRows(of, 'metric').find(({ name }) => name === 'Anti-roll bar')
+  expect(bar(geometry({ barred: true }))).toMatchObject({ outer: '1,900 N', inner: '−1,200 N' })
+  expect(bar(geometry({}))).toBeUndefined()
+  expect(bar(geometry({ barred: true, solid: true }))).toBeUndefined()
+})
+
+test('a stop that is only touched is not said to be pushed in', () => {
+  expect(rollSentence(geometry({ outer: side(0, 900, 6000) }), plan)).toContain(
+    'The outer rear stop touches first and carries 900 N.',
+  )
 })
 
 test('an end of the travel has a line only where it carries', () => {
