@@ -6,6 +6,8 @@ import type { RollGeometry, SideInRoll, Spot, StopInRoll } from './roll-geometry
 import { forceWords, leftWords, rollWords } from './roll-words.ts'
 
 const WIDTH = 640
+const TALL = 250
+const LOW = 165
 /** Half a stop's width, px. */
 const STOP = 9
 
@@ -160,16 +162,18 @@ function Scale({ frame, system }: { frame: RollFrame; system: System }) {
 interface AxleInRollProps {
   readonly geometry: RollGeometry
   readonly system: System
+  /** The window is a small one. */
+  readonly low: boolean
   /** All of it in words. */
   readonly sentence: string
 }
 
 /** An axle from behind, to scale: wheels on the ground, the chassis leaning over them, both stops with what is left. */
-export function AxleInRoll({ geometry, system, sentence }: AxleInRollProps) {
+export function AxleInRoll({ geometry, system, low, sentence }: AxleInRollProps) {
   const prefix = useId()
-  const frame = rollFrame(geometry, WIDTH)
-  const { outer, inner, chassis, low, high } = geometry
-  const [left, right] = [frame.to({ x: low.x, y: 0 }), frame.to({ x: high.x, y: 0 })]
+  const frame = rollFrame(geometry, WIDTH, low ? LOW : TALL)
+  const { outer, inner, chassis } = geometry
+  const [left, right] = [frame.to({ x: geometry.low.x, y: 0 }), frame.to({ x: geometry.high.x, y: 0 })]
   return (
     <svg className="roll" role="img" aria-label={sentence} viewBox={`0 0 ${frame.width} ${Math.ceil(frame.height)}`}>
       <ChartPatterns prefix={prefix} />

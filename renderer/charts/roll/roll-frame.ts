@@ -13,11 +13,10 @@ export interface RollFrame {
 export const ABOVE = 46
 export const BELOW = 42
 const BESIDE = 8
-const TALLEST = 250
 
-/** As large as fits in a width. */
-export function rollFrame({ low, high }: RollGeometry, width: number): RollFrame {
-  const scale = Math.min((width - 2 * BESIDE) / (high.x - low.x), TALLEST / (high.y - low.y))
+/** As large as fits in a width and, words aside, a height; px. */
+export function rollFrame({ low, high }: RollGeometry, width: number, tallest: number): RollFrame {
+  const scale = Math.min((width - 2 * BESIDE) / (high.x - low.x), tallest / (high.y - low.y))
   const floor = ABOVE + high.y * scale
   return {
     width,

@@ -1,6 +1,7 @@
 import { AxleInRoll } from '../../charts/roll/AxleInRoll.tsx'
 import { rollGeometry } from '../../charts/roll/roll-geometry.ts'
 import { noRollWords, rollNotes, rollRows, rollSentence } from '../../charts/roll/roll-words.ts'
+import { useNarrow } from '../../narrow.ts'
 import { loadsShown } from '../../state/ledger.ts'
 import { shownAxle } from '../../state/selectors.ts'
 import { openDialog } from '../../state/view.ts'
@@ -16,6 +17,7 @@ export function RollDialog() {
     axle: shownAxle(state).axle.id,
     off: state.view.loadsOff,
   }))
+  const narrow = useNarrow()
   const close = () => openDialog(store, null)
   const geometry = rollGeometry(loads, axle)
   const counted = plan.loads.filter(({ id }) => !off.includes(id))
@@ -28,7 +30,9 @@ export function RollDialog() {
       onClose={close}
     >
       <p>{counted.length === 0 ? 'No load is counted.' : `Counted, all at once: ${names}.`}</p>
-      {geometry === null ? null : <AxleInRoll geometry={geometry} system={plan.units} sentence={sentence ?? ''} />}
+      {geometry === null ? null : (
+        <AxleInRoll geometry={geometry} system={plan.units} low={narrow} sentence={sentence ?? ''} />
+      )}
       <p className="said">{sentence}</p>
       {geometry === null ? null : (
         <>
