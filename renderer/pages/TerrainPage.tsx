@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { highestMoment } from '../charts/terrain/moment.ts'
 import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
-import { durationOf, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
+import { durationOf, hasStop, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
 import { figureRows } from '../panels/terrain/figures.ts'
 import { NoTerrain } from '../panels/terrain/NoTerrain.tsx'
 import { noRideWords, standsWords } from '../panels/terrain/outcome-words.ts'
@@ -69,14 +69,18 @@ function Riding() {
   const landing = terrain.kind === 'landing'
   const sweep = useMemo(() => sweepOf(terrain, axle.corner.tire.radius), [terrain, axle.corner.tire.radius])
   const columns = [
-    { setup, ride: shown.ride, swept: found.swept[0], solid: true },
-    ...(otherSetup === null
+    { setup, model, ride: shown.ride, swept: found.swept[0], solid: true },
+    ...(otherSetup === null || otherModel === null
       ? []
-      : [{ setup: otherSetup, ride: other?.ride ?? null, swept: found.swept[1], solid: false }]),
+      : [{ setup: otherSetup, model: otherModel, ride: other?.ride ?? null, swept: found.swept[1], solid: false }]),
   ]
   if (after) columns.reverse()
   const rows = figureRows(
-    columns.map(({ ride, swept }) => ({ ride, limit: landing && swept !== undefined ? landingLimit(swept) : null })),
+    columns.map(({ ride, swept, model: { corner } }) => ({
+      stop: corner.stop !== null,
+      ride,
+      limit: landing && swept !== undefined ? landingLimit(swept) : null,
+    })),
     system,
   )
   const told = [
@@ -126,6 +130,7 @@ function Riding() {
             budget={budget}
             otherBudget={otherBudget}
             system={system}
+            stop={hasStop(view)}
           />
         )}
       </div>

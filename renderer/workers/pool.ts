@@ -47,11 +47,6 @@ export class WorkerPool<A, R> {
     private readonly most: number,
   ) {}
 
-  /** Workers now at work or ready. */
-  get hands(): number {
-    return this.places.length
-  }
-
   /** Has some workers started before there is anything to do. */
   warm(count: number): void {
     while (this.places.length < Math.min(count, this.most)) this.open()
@@ -63,13 +58,6 @@ export class WorkerPool<A, R> {
     this.waiting.splice(before < 0 ? this.waiting.length : before, 0, job)
     this.share()
     return () => this.callOff(job)
-  }
-
-  /** Ends every worker and forgets every job. */
-  close(): void {
-    this.waiting.length = 0
-    for (const { hand } of this.places) hand.terminate()
-    this.places.length = 0
   }
 
   private callOff(job: Job<A, R>): void {

@@ -69,6 +69,10 @@ export const TerrainRules = memo(function TerrainRules({ scene }: LayerProps) {
 export const TerrainTraces = memo(function TerrainTraces({ scene, patterns, subject }: PatternProps & NamedProps) {
   const { shown, other, road, frame, forces, axis, travel, time } = scene
   const zero = forces.y(0)
+  const stops = {
+    shown: scene.view.shown.model.corner.stop !== null,
+    other: scene.view.other?.model.corner.stop != null,
+  }
   return (
     <>
       <Unspoken>
@@ -104,23 +108,27 @@ export const TerrainTraces = memo(function TerrainTraces({ scene, patterns, subj
               strokeDasharray={OTHER_DASH}
               fill="none"
             />
-            <path
-              d={linePath(other.stop)}
-              stroke="var(--stop)"
-              strokeWidth="1.1"
-              strokeDasharray={OTHER_DASH}
-              fill="none"
-            />
+            {stops.other ? (
+              <path
+                d={linePath(other.stop)}
+                stroke="var(--stop)"
+                strokeWidth="1.1"
+                strokeDasharray={OTHER_DASH}
+                fill="none"
+              />
+            ) : null}
           </>
         )}
         {shown === null ? null : (
           <>
-            <path
-              d={areaPath(shown.stop, zero)}
-              fill={patternFill(patterns, 'stop')}
-              stroke="var(--stop)"
-              strokeLinejoin="round"
-            />
+            {stops.shown ? (
+              <path
+                d={areaPath(shown.stop, zero)}
+                fill={patternFill(patterns, 'stop')}
+                stroke="var(--stop)"
+                strokeLinejoin="round"
+              />
+            ) : null}
             <path
               d={linePath(shown.suspension)}
               stroke="var(--ink)"

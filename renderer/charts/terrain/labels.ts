@@ -6,7 +6,7 @@ import { forceUnit, shortForce } from '../plate/force-text.ts'
 import { lengthSpans, onTape } from '../text/length-spans.ts'
 import { type Ink, type Span, shortened, span } from '../text/span.ts'
 import { cutBars, type HistogramZone } from './histogram-geometry.ts'
-import type { TerrainScene } from './terrain-scene.ts'
+import { hasStop, type TerrainScene } from './terrain-scene.ts'
 import { travelLines } from './travel-lines.ts'
 
 /** Every word of the terrain plate that stands still. */
@@ -163,7 +163,7 @@ function forceWords({ frame, forces, time, view, rulerRight }: TerrainScene, pla
     )
   }
   at('name-suspension', [`force at the wheel, ${unit}`, `at the wheel, ${unit}`, unit], 'ink', strip.top + type.label)
-  at('name-stop', ['stop, along its shaft', 'stop'], 'stop', strip.top + 2 * type.label + 4)
+  if (hasStop(view)) at('name-stop', ['stop, along its own axis', 'stop'], 'stop', strip.top + 2 * type.label + 4)
 }
 
 function timeWords({ frame, time }: TerrainScene, placer: Placer): void {

@@ -1,7 +1,7 @@
 import { formatMeasure } from '../../../core/units/format.ts'
 import { onTape, spokenPosition } from '../text/length-spans.ts'
 import { momentAt, type RideMoment } from './moment.ts'
-import type { RiddenSetup, TerrainView } from './terrain-scene.ts'
+import { hasStop, type RiddenSetup, type TerrainView } from './terrain-scene.ts'
 import { shownTime } from './time-axis.ts'
 
 /** A wheel this close to an end of its travel is at it, m. */
@@ -50,7 +50,7 @@ export function readingRows({ shown, other, system }: TerrainView, time: number)
       }),
     ),
     row('force', ({ suspensionForce }) => force(suspensionForce, system)),
-    row('stop', ({ stopForce }) => force(stopForce, system)),
+    ...(hasStop({ shown, other }) ? [row('stop', ({ stopForce }) => force(stopForce, system))] : []),
   ]
 }
 

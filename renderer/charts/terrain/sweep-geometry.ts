@@ -156,22 +156,21 @@ export function sweepGeometry(view: SweepView, width: number, height: number, me
   }
   beside('shown', here, true, 1)
   beside('other', there, false, -1)
-  const name = (id: string, text: string, line: number | null, ink: 'ink' | 'stop'): void => {
+  const name = (id: string, text: string, line: number | null, ink: 'ink' | 'stop', side: 'start' | 'end'): void => {
     if (line === null) return
-    placer.at(
-      id,
-      placer.block([span(text, { size: AXIS, weight: 600, ink })]),
-      [
-        { x: right, y: line + 12, anchor: 'end' },
-        { x: left + 4, y: line - 5, anchor: 'start' },
-        { x: right, y: line - 5, anchor: 'end' },
-        { x: left + 4, y: line + 12, anchor: 'start' },
-      ],
-      { x: left, y: 0, width: right - left + 2, height: bottom },
-    )
+    const spots = (at: 'start' | 'end') =>
+      [line + 12, line - 5].map(baseline => ({ x: at === 'end' ? right : left + 4, y: baseline, anchor: at }))
+    const words = placer.block([span(text, { size: AXIS, weight: 600, ink })])
+    placer.at(id, words, [...spots(side), ...spots(side === 'end' ? 'start' : 'end')], {
+      x: left,
+      y: 0,
+      width: right - left + 2,
+      height: bottom,
+    })
   }
-  name('bump', 'full bump', bump, 'ink')
-  name('engagement', 'engagement', engagement, 'stop')
+  // Curves rise to the right: full bump is named where they are still low, engagement where they have passed it.
+  name('bump', 'full bump', bump, 'ink', 'start')
+  name('engagement', 'engagement', engagement, 'stop', 'end')
   return {
     left,
     right,

@@ -63,6 +63,10 @@ export interface TerrainScene {
   readonly groundAt: (y: number) => Ground
 }
 
+/** Whether any setup drawn has a stop to be on. */
+export const hasStop = ({ shown, other }: Pick<TerrainView, 'shown' | 'other'>): boolean =>
+  [shown, other].some(setup => setup !== null && setup.model.corner.stop !== null)
+
 const traceOf = (setup: RiddenSetup | null) => setup?.ride?.trace ?? null
 
 export const durationOf = ({ shown, other }: TerrainView): number =>

@@ -15,6 +15,8 @@ interface Props {
   readonly budget: AxleBudget
   readonly otherBudget: AxleBudget | null
   readonly system: System
+  /** Whether there is a stop to be on. */
+  readonly stop: boolean
 }
 
 /** A wheel that bottoms comes to full bump: how far it presses into steel is no travel. */
@@ -30,23 +32,25 @@ const KINDS: Readonly<Record<SweptBy, readonly SweepKind[]>> = {
 const AGAINST = { speed: 'speed', drop: 'height of the drop' } as const
 
 /** The ride at other speeds, or from other heights. */
-export function RideSweep({ sweep, swept, names, budget, otherBudget, system }: Props) {
+export function RideSweep({ sweep, swept, names, budget, otherBudget, system, stop }: Props) {
   const [shown = [], other = null] = swept
   const views = useMemo(
     () =>
-      KINDS[sweep.by].map(
-        (kind): SweepView => ({
-          kind,
-          by: sweep.by,
-          present: sweep.present,
-          far: sweep.values.at(-1) ?? sweep.present,
-          shown: held(shown, budget),
-          other: other === null || otherBudget === null ? null : held(other, otherBudget),
-          travel: travelMarks(budget),
-          system,
-        }),
-      ),
-    [sweep, shown, other, budget, otherBudget, system],
+      KINDS[sweep.by]
+        .filter(kind => stop || kind !== 'on the stop')
+        .map(
+          (kind): SweepView => ({
+            kind,
+            by: sweep.by,
+            present: sweep.present,
+            far: sweep.values.at(-1) ?? sweep.present,
+            shown: held(shown, budget),
+            other: other === null || otherBudget === null ? null : held(other, otherBudget),
+            travel: travelMarks(budget),
+            system,
+          }),
+        ),
+    [sweep, shown, other, budget, otherBudget, system, stop],
   )
   const against = AGAINST[sweep.by]
   const unit = unitOf(sweep.by === 'drop' ? 'length' : 'speed', system).label

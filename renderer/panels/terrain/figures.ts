@@ -19,6 +19,8 @@ export interface FigureRow {
 }
 
 export interface FiguredRide {
+  /** Whether the setup has a stop. */
+  readonly stop: boolean
   readonly ride: Rode | null
   /** Where the terrain is a landing. */
   readonly limit: LandingLimit | null
@@ -67,13 +69,18 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
         },
       ]
     : []
+  const stop = rides.some(({ stop: has }) => has)
+    ? [
+        row('Time on the stop', ride => shownShare(ride.share.onStop)),
+        row('Hits on the stop', hits),
+        row('Fastest hit, along the stop', ride =>
+          ride.hits === 0 ? 'none' : formatMeasure(ride.stopSpeedMax, 'shaftSpeed', system, { unit: true, digits: 0 }),
+        ),
+      ]
+    : []
   return [
     ...limits,
-    row('Time on the stop', ride => shownShare(ride.share.onStop)),
-    row('Hits on the stop', hits),
-    row('Fastest hit, along the stop', ride =>
-      ride.hits === 0 ? 'none' : formatMeasure(ride.stopSpeedMax, 'shaftSpeed', system, { unit: true, digits: 0 }),
-    ),
+    ...stop,
     row('Bottoms', ride => times(ride.bottoms)),
     row('Wheel comes up to', ride => (ride.bottoms > 0 ? 'full bump' : length(ride.wheelMax))),
     row('Hardest chassis jolt', ride => g(ride.chassisAccelMax), 'chassisAccelMax'),
