@@ -121,7 +121,10 @@ class Assembled implements CornerModel {
     if (side === undefined) {
       if (wheel <= this.droop) return this.wheelRate(wheel, law, 'above')
       if (wheel >= this.bump) return this.wheelRate(wheel, law, 'below')
-      return (this.wheelRate(wheel, law, 'below') + this.wheelRate(wheel, law, 'above')) / 2
+      // A kink is known to a rounding only: its sides are asked for on either side of it.
+      const kink = this.kinks.find(each => Math.abs(each - wheel) < NEAR)
+      const [below, above] = kink === undefined ? [wheel, wheel] : [kink - NEAR, kink + NEAR]
+      return (this.wheelRate(below, law, 'below') + this.wheelRate(above, law, 'above')) / 2
     }
     const { shock, stop, shockRatio, stopRatio } = this.linkage.at(wheel)
     const slopes = this.linkage.ratioSlopes(wheel, side)

@@ -20,7 +20,7 @@ const THE_CAR = { axle: null, field: 'antiRollRate', at: 0, where: 'drawing' } a
 function rollsOver(loaded: string, load: string | null): LoadFinding {
   return {
     ...THE_CAR,
-    id: 'rolls-over',
+    id: load === null ? 'rolls-over' : `rolls-over-${load}`,
     severity: 'danger',
     load,
     message: `${loaded}, it finds no balance below 20° of roll: it rolls over.`,
@@ -32,7 +32,7 @@ function rollsOver(loaded: string, load: string | null): LoadFinding {
 function needsTwoAxles(label: string, load: string): LoadFinding {
   return {
     ...THE_CAR,
-    id: 'braking-needs-two-axles',
+    id: `braking-needs-two-axles-${load}`,
     severity: 'note',
     load,
     message: `“${label}”: braking moves weight from one axle to the other, and this setup has only one.`,

@@ -51,7 +51,7 @@ export const offRideHeight: Rule = ({ model, figures, axle, say }) => {
     id: 'off-ride-height',
     severity: clamped || Math.abs(position) > RIDE_HEIGHT_FAR ? 'caution' : 'note',
     message: `The corner ${held}: ${place}.`,
-    remedy: `Weigh it and tape the shaft again${suspects ? `; preload ${say(Math.abs(preload), 'length')} off would explain it` : '; check rates and motion ratio'}.`,
+    remedy: `Weigh it and tape the shaft again${suspects ? `; preload ${say(Math.abs(preload), 'length')} ${preload > 0 ? 'more' : 'less'} than entered would explain it` : '; check rates and motion ratio'}.`,
     values: { position, forceOver: over },
     field: 'corner.springs.preload',
     at: position,

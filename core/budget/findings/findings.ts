@@ -4,10 +4,22 @@ import type { AxleFigures, Finding, Severity } from '../results.ts'
 import { offRideHeight, ridesOnStop } from './at-rest.ts'
 import { factsOf, type Rule, type Say, sayIn } from './rule.ts'
 import { coilBinds, looseAtDroop, ratioFalls, shockCloses } from './shock.ts'
-import { assumedVolume, littleCoilover, neverMet, openAtContact, overRatedPressure, twoRateChanges } from './stop.ts'
+import {
+  assumedShockVolume,
+  assumedVolume,
+  littleCoilover,
+  neverMet,
+  noBumpTravel,
+  openAtContact,
+  overRatedPressure,
+  twoRateChanges,
+  worksBackwards,
+} from './stop.ts'
 
 /** Every rule, in the order findings of one severity are shown. */
 const RULES: readonly Rule[] = [
+  worksBackwards,
+  noBumpTravel,
   overRatedPressure,
   shockCloses,
   coilBinds,
@@ -20,6 +32,7 @@ const RULES: readonly Rule[] = [
   offRideHeight,
   ratioFalls,
   assumedVolume,
+  assumedShockVolume,
 ]
 
 const RANK: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }

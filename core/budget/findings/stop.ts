@@ -35,11 +35,52 @@ export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding 
     message: already
       ? `None of the ${say(travel.bump, 'length')} of bump is on the coilover alone: the stop is in from the start.`
       : `The stop engages early: ${say(engagement.share, 'share')} of bump travel is on the coilover, ${targets?.coiloverShare === undefined ? 'usual' : 'target'} ${say(target, 'share')}.`,
-    remedy: `Engage at ${say(wheel, 'length', { sign: true })}: a gap of ${say(gap, 'length')}${spacer ? `, by a ${say(longer, 'length')} spacer inside the stop` : ''}.`,
+    remedy:
+      figures.static.stopForce > 0
+        ? 'First get it off its stop at rest; then give the stop more gap.'
+        : `Engage at ${say(wheel, 'length', { sign: true })}: a gap of ${say(gap, 'length')}${spacer ? `, by a ${say(longer, 'length')} spacer inside the stop` : ''}.`,
     values: { share: engagement.share, target, gapNeeded: gap, gapMore: longer },
     field: 'corner.stop.gap',
     at: Math.min(model.bump, Math.max(model.droop, engagement.wheel)),
     where: 'budget',
+  }
+}
+
+/** Less bump travel than this is none, m. */
+const NO_TRAVEL = INCH / 16
+
+export const noBumpTravel: Rule = ({ model, figures, say }): Finding | null => {
+  if (figures.travel.bump >= NO_TRAVEL) return null
+  return {
+    id: 'no-bump-travel',
+    severity: 'danger',
+    message: `At ride height the wheel has ${figures.travel.bump === 0 ? 'no bump travel' : `${say(figures.travel.bump, 'length', { decimal: true, digits: 2 })} of bump travel`}: ${figures.travel.bumpLimitedBy} ends it.`,
+    remedy: 'Tape gap and shaft showing again; if they are right, it must sit higher.',
+    values: { bump: figures.travel.bump },
+    field: 'corner.shock.showing',
+    at: model.bump,
+    where: 'drawing',
+  }
+}
+
+/** A pad or shaft that moves the wrong way as the wheel rises: a sign slipped, or a part is drawn on the wrong side. */
+export const worksBackwards: Rule = ({ model }): Finding | null => {
+  const { shockRatio, stopRatio } = model.linkage.at(0)
+  const stop = model.corner.stop !== null && stopRatio <= 0
+  if (shockRatio > 0 && !stop) return null
+  const part = shockRatio > 0 ? 'The pad moves away from the stop' : 'The shock opens'
+  return {
+    id: 'works-backwards',
+    severity: 'danger',
+    message: `${part} as the wheel rises: the budget cannot be right.`,
+    remedy:
+      shockRatio > 0
+        ? 'Check the stop axis: it points the way the pad moves in bump.'
+        : 'Check the mounts of the shock.',
+    values: { shockRatio, stopRatio },
+    field: 'corner.linkage',
+    at: 0,
+    where: 'drawing',
   }
 }
 
@@ -177,5 +218,20 @@ export const assumedVolume: Rule = ({ axle, model, figures, say }): Finding | nu
     field: 'corner.stop.gasVolume',
     at: model.bump,
     where: 'stop',
+  }
+}
+
+export const assumedShockVolume: Rule = ({ axle, model, say }): Finding | null => {
+  const { gas } = model.corner.shock
+  if (gas === null || !axle.assumed?.includes('corner.shock.gas.volume')) return null
+  return {
+    id: 'shock-gas-volume-assumed',
+    severity: 'note',
+    message: `The shock's gas volume, ${say(gas.volume, 'volume')}, is assumed, not measured.`,
+    remedy: 'Take it from the body and reservoir, or measure it.',
+    values: { gasVolume: gas.volume },
+    field: 'corner.shock.gas.volume',
+    at: model.bump,
+    where: 'shock',
   }
 }

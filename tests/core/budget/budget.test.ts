@@ -37,8 +37,11 @@ describe('the budget of a corner anybody can follow', () => {
         { deflection: 4 * INCH, force: 4000 * POUND_FORCE },
       ],
     }
-    const { findings, ...figures } = budget({ ...sprung(1200), stop: foam, clearance: { bump: 5 * INCH, droop: null } })
-    expect(Array.isArray(findings)).toBe(true)
+    const { findings: _, ...figures } = budget({
+      ...sprung(1200),
+      stop: foam,
+      clearance: { bump: 5 * INCH, droop: null },
+    })
     const inchPounds = INCH * POUND_FORCE
     const zone = (id: string, from: number, to: number, share: number, energy: number) => ({
       id,
