@@ -1,7 +1,7 @@
 import { memo, useMemo, useRef } from 'react'
 import { Unspoken } from '../marks/Group.tsx'
 import { OTHER_DASH } from '../plate/cross-lines.ts'
-import { useSize } from '../plate/use-size.ts'
+import { type Size, useSize } from '../plate/use-size.ts'
 import { ChartText } from '../text/ChartText.tsx'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { linePath } from './signal-path.ts'
@@ -16,74 +16,67 @@ interface SweepChartProps {
 }
 
 /** One figure of the ride against speed or drop, both setups, the present value marked. As large as its parent. */
-export const SweepChart = memo(function SweepChart({ view, names, against }: SweepChartProps) {
+export const SweepChart = memo(function SweepChart(props: SweepChartProps) {
   const host = useRef<HTMLDivElement>(null)
   const size = useSize(host)
-  const family = host.current === null ? null : getComputedStyle(host.current).fontFamily
-  const measure = useMemo(() => (family === null ? null : canvasMeasure(family)), [family])
-  const geometry = useMemo(
-    () => (size === null || measure === null ? null : sweepGeometry(view, size.width, size.height, measure)),
-    [view, size, measure],
-  )
   return (
     <div className="sweep-chart" ref={host}>
-      {geometry === null || size === null ? null : (
-        <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={sweepSentence(view, names, against)}>
-          <Unspoken>
-            <path
-              d={[
-                ...geometry.xTicks.map(x => `M${x} ${geometry.top}V${geometry.bottom}`),
-                ...geometry.yTicks.map(y => `M${geometry.left} ${y}H${geometry.right}`),
-              ].join('')}
-              stroke="var(--hair)"
-            />
-            <path
-              d={`M${geometry.left} ${geometry.top}V${geometry.bottom}H${geometry.right}`}
-              stroke="var(--ink3)"
-              fill="none"
-            />
-            {geometry.engagement === null ? null : (
-              <path
-                d={`M${geometry.left} ${geometry.engagement}H${geometry.right}`}
-                stroke="var(--stop)"
-                strokeWidth="2"
-              />
-            )}
-            {geometry.bump === null ? null : (
-              <path d={`M${geometry.left} ${geometry.bump}H${geometry.right}`} stroke="var(--ink)" strokeWidth="1.5" />
-            )}
-            <path
-              d={`M${geometry.presentX} ${geometry.top}V${geometry.bottom}`}
-              stroke="var(--ink)"
-              strokeWidth="1.25"
-            />
-            <path
-              d={linePath(geometry.other)}
-              stroke="var(--ink2)"
-              strokeWidth="1.1"
-              strokeDasharray={OTHER_DASH}
-              fill="none"
-            />
-            <path
-              d={linePath(geometry.shown)}
-              stroke="var(--ink)"
-              strokeWidth="1.5"
-              strokeLinejoin="round"
-              fill="none"
-            />
-            {geometry.shown.map(({ x, y, bottoms }) =>
-              bottoms ? (
-                <path key={x} d={`M${x - 4} ${y + 3}h8l-4 -7z`} fill="var(--alarm)" />
-              ) : (
-                <circle key={x} cx={x} cy={y} r="1.8" fill="var(--ink)" />
-              ),
-            )}
-            {geometry.labels.map(label => (
-              <ChartText key={label.id} label={label} />
-            ))}
-          </Unspoken>
-        </svg>
+      {size === null || host.current === null ? null : (
+        <SweepDrawing {...props} size={size} family={getComputedStyle(host.current).fontFamily} />
       )}
     </div>
   )
 })
+
+interface DrawingProps extends SweepChartProps {
+  readonly size: Size
+  readonly family: string
+}
+
+function SweepDrawing({ view, names, against, size, family }: DrawingProps) {
+  const measure = useMemo(() => canvasMeasure(family), [family])
+  const geometry = useMemo(() => sweepGeometry(view, size.width, size.height, measure), [view, size, measure])
+  return (
+    <svg viewBox={`0 0 ${size.width} ${size.height}`} role="img" aria-label={sweepSentence(view, names, against)}>
+      <Unspoken>
+        <path
+          d={[
+            ...geometry.xTicks.map(x => `M${x} ${geometry.top}V${geometry.bottom}`),
+            ...geometry.yTicks.map(y => `M${geometry.left} ${y}H${geometry.right}`),
+          ].join('')}
+          stroke="var(--hair)"
+        />
+        <path
+          d={`M${geometry.left} ${geometry.top}V${geometry.bottom}H${geometry.right}`}
+          stroke="var(--ink3)"
+          fill="none"
+        />
+        {geometry.engagement === null ? null : (
+          <path d={`M${geometry.left} ${geometry.engagement}H${geometry.right}`} stroke="var(--stop)" strokeWidth="2" />
+        )}
+        {geometry.bump === null ? null : (
+          <path d={`M${geometry.left} ${geometry.bump}H${geometry.right}`} stroke="var(--ink)" strokeWidth="1.5" />
+        )}
+        <path d={`M${geometry.presentX} ${geometry.top}V${geometry.bottom}`} stroke="var(--ink)" strokeWidth="1.25" />
+        <path
+          d={linePath(geometry.other)}
+          stroke="var(--ink2)"
+          strokeWidth="1.1"
+          strokeDasharray={OTHER_DASH}
+          fill="none"
+        />
+        <path d={linePath(geometry.shown)} stroke="var(--ink)" strokeWidth="1.5" strokeLinejoin="round" fill="none" />
+        {geometry.shown.map(({ x, y, bottoms }) =>
+          bottoms ? (
+            <path key={x} d={`M${x - 4} ${y + 3}h8l-4 -7z`} fill="var(--alarm)" />
+          ) : (
+            <circle key={x} cx={x} cy={y} r="1.8" fill="var(--ink)" />
+          ),
+        )}
+        {geometry.labels.map(label => (
+          <ChartText key={label.id} label={label} />
+        ))}
+      </Unspoken>
+    </svg>
+  )
+}

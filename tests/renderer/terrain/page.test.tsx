@@ -1,0 +1,145 @@
+// @vitest-environment happy-dom
+import { act } from 'react'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { TerrainPage } from '../../../renderer/pages/TerrainPage.tsx'
+import { RunsContext } from '../../../renderer/panels/terrain/runs-context.ts'
+import { put } from '../../../renderer/state/edit.ts'
+import { TerrainRuns } from '../../../renderer/state/terrain-runs.ts'
+import { showSetup } from '../../../renderer/state/view.ts'
+import { type Shown, show } from '../a-page.tsx'
+import { aPlan } from '../a-plan.ts'
+import { terrains } from './rode.ts'
+import { someRider } from './some-runs.ts'
+
+const plan = (...given: readonly (typeof terrains)[keyof typeof terrains][]) =>
+  aPlan(made => {
+    made.terrains = [...given]
+    const proposed = made.setups[1]!.axles[1]!.corner
+    if (proposed.stop !== null) proposed.stop.gap += 0.03
+  })
+
+let page: Shown | null = null
+
+function open(made = plan(terrains.ledge, terrains.landing)) {
+  const riding = someRider()
+  page = show(
+    <RunsContext value={new TerrainRuns(riding.rider)}>
+      <TerrainPage />
+    </RunsContext>,
+    made,
+  )
+  const finish = (): void => act(() => riding.answerAll())
+  const rest = (ms: number): void => act(() => void vi.advanceTimersByTime(ms))
+  const click = (name: string): void => {
+    const button = [...page!.page.querySelectorAll('button')].find(each => each.textContent?.trim() === name)
+    if (button === undefined) throw new Error(`No button is named “${name}”.`)
+    act(() => button.click())
+  }
+  const table = () =>
+    [...page!.page.querySelectorAll('.ride-figures tr')].map(row => [...row.children].map(cell => cell.textContent))
+  return { ...riding, ...page, finish, rest, click, table }
+}
+
+describe('the terrain page', () => {
+  beforeEach(() => vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] }))
+  afterEach(() => {
+    page?.close()
+    page = null
+    vi.useRealTimers()
+  })
+
+  it('says what to add where the plan has no terrain, and rides it once it is added', () => {
+    const { page: shown, click, waiting, files } = open(plan())
+    expect(shown.textContent).toContain('No terrain yet')
+    click('Add whoops')
+    expect(files.store.read().plan.terrains.map(({ kind }) => kind)).toEqual(['whoops'])
+    expect(waiting().map(({ ask }) => ask.terrain.kind)).toEqual(['whoops', 'whoops'])
+  })
+
+  it('tells before and after side by side, the one shown marked', () => {
+    const { table, finish, page: shown } = open()
+    expect(table()[1]).toEqual(['Time on the stop', '', ''])
+    finish()
+    expect(table()[0]).toEqual(['What it comes to', 'As found', 'Proposed'])
+    expect(table().every(row => row.every(cell => cell !== ''))).toBe(true)
+    const marked = () => [...shown.querySelectorAll('thead .shown b')].map(({ textContent }) => textContent)
+    expect(marked()).toEqual(['As found'])
+    act(() => showSetup(page!.files.store, 'proposed'))
+    finish()
+    expect([table()[0], marked()]).toEqual([['What it comes to', 'As found', 'Proposed'], ['Proposed']])
+  })
+
+  it('rides another terrain when it is chosen', () => {
+    const { waiting, finish, find, table, rest } = open()
+    finish()
+    act(() => find<HTMLInputElement>('.terrain-strip label:nth-of-type(2) input').click())
+    expect(waiting().map(({ ask }) => ask.terrain.id)).toEqual(['landing', 'landing'])
+    finish()
+    rest(250)
+    finish()
+    expect(table()[1]![0]).toBe('Highest drop without bottoming')
+    expect(table()[1]![1]).toMatch(/in$/)
+  })
+
+  it('rides anew after an edit, and only what was edited', () => {
+    const { files, finish, waiting, rest } = open()
+    finish()
+    act(() => void put(files.store, 'gap', 'corner.stop.gap', 0.02))
+    expect(waiting().map(({ ask }) => (ask.corner.stop as { gap: number }).gap)).toEqual([0.02])
+    rest(0)
+    finish()
+  })
+
+  it('shows progress and Stop for long work, and goes on when asked to', () => {
+    const { page: shown, rest, click, finish, waiting } = open()
+    expect(shown.querySelector('.ride-work')).toBeNull()
+    rest(300)
+    expect(shown.querySelector('progress')?.getAttribute('aria-label')).toBe('Rides worked out')
+    click('Stop')
+    expect([shown.querySelector('.ride-work')?.textContent, waiting().length]).toEqual(['Stopped. Go on', 0])
+    click('Go on')
+    finish()
+    expect(shown.querySelector('.ride-work')).toBeNull()
+  })
+
+  it('says why it cannot be worked out, and tries again', () => {
+    const { page: shown, waiting, fail, click, finish, table } = open()
+    act(() => fail(waiting()[0]!, 'its helper program did not start'))
+    expect(shown.querySelector('[role="alert"]')?.textContent).toContain('its helper program did not start')
+    click('Try again')
+    finish()
+    expect(shown.querySelector('[role="alert"]')).toBeNull()
+    expect(table()[1]![1]).toMatch(/%$/)
+  })
+
+  it('plays when told to, and not before', () => {
+    const { finish, click, page: shown, find } = open()
+    const play = find<HTMLButtonElement>('.terrain-play .chief')
+    expect([play.textContent, play.disabled]).toEqual(['Play', true])
+    finish()
+    expect([play.textContent, play.disabled]).toEqual(['Play', false])
+    click('Play')
+    expect(shown.querySelector('.terrain-play .chief')?.textContent).toBe('Pause')
+    click('Pause')
+  })
+
+  it('marks assumed damping, with the way to the curves', () => {
+    const { finish, page: shown } = open(
+      aPlan(made => {
+        made.terrains = [terrains.ledge]
+        for (const { axles } of made.setups)
+          for (const { corner } of axles) Object.assign(corner.shock, { compression: [], rebound: [] })
+      }),
+    )
+    finish()
+    expect(shown.textContent).toContain('Damping is assumed: the plan holds no damper curves.')
+  })
+
+  it('calls its rides off when it is left', () => {
+    const { waiting } = open()
+    expect(waiting().length).toBe(2)
+    page?.close()
+    page = null
+    expect(waiting().length).toBe(0)
+  })
+})
