@@ -29,14 +29,14 @@ export function TravelPage() {
     ...resultsShown(state),
     system: state.plan.units,
     focusedFinding: state.view.finding,
+    findings: findingsShown(state),
+    demands: demandsShown(state),
   }))
   const compared = useSelect(other, sameOther)
   // Typing never waits for the plate: it is drawn once the keystroke is on screen. The wheel is not put off.
   const drawn = useDeferredValue(shown)
   const drawnOther = useDeferredValue(compared)
   const wheel = useSelect(shownWheel)
-  const demands = useSelect(demandsShown)
-  const findings = useSelect(findingsShown)
   const { sureness } = useSureView()
   const bands = useMemo(() => (sureness === null ? null : lineBands(sureness)), [sureness])
   const onWheel = useCallback((to: number) => moveWheel(store, to), [store])
@@ -49,10 +49,8 @@ export function TravelPage() {
           other={drawnOther}
           wheel={wheel}
           onWheel={onWheel}
-          findings={findings}
           onFocusFinding={onFocusFinding}
           onTakeFinding={goToFinding}
-          demands={demands}
           bands={bands}
         />
       </main>
