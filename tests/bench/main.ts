@@ -3,6 +3,7 @@ import path from 'node:path'
 import { parseArgs } from 'node:util'
 import { amount, type Benchmark, type Kept, ratioOf } from './benchmark.ts'
 import { budgets } from './budget.ts'
+import { inTheBrowser } from './in-the-browser.ts'
 import { proposals } from './propose.ts'
 import { results } from './results.ts'
 import { shipped } from './shipped.ts'
@@ -12,7 +13,14 @@ import { tolerance } from './tolerance.ts'
  * `npm run bench` measures everything, `npm run bench -- window` what has that word in its name.
  * `--keep` writes what was measured to kept.json, which later runs show beside their own.
  */
-const benchmarks: readonly Benchmark[] = [...budgets, ...results, ...proposals, ...tolerance, ...shipped]
+const benchmarks: readonly Benchmark[] = [
+  ...budgets,
+  ...results,
+  ...proposals,
+  ...tolerance,
+  ...shipped,
+  ...inTheBrowser,
+]
 
 const keptFile = path.join(import.meta.dirname, 'kept.json')
 const kept: Record<string, Kept> = existsSync(keptFile) ? JSON.parse(readFileSync(keptFile, 'utf8')) : {}

@@ -1,0 +1,157 @@
+import { type BrowserContext, chromium, type Page } from '@playwright/test'
+import { unpackBrowser } from '../e2e/browser.ts'
+import { serveWindow } from '../e2e/served.ts'
+import type { Benchmark } from './benchmark.ts'
+
+/** One picture of a screen that shows 60 a second, ns. */
+const FRAME = 1e9 / 60
+
+/** Longest an empty page may have the lead over the drawn budget, ns. */
+const HEAD_START = 300e6
+
+/** The first presses are the program's own warming up. */
+const warming = 20
+const presses = 220
+const starts = 9
+
+declare global {
+  interface Window {
+    /** Hears how many ms lie between what was done and the first picture that shows what came of it. */
+    tellShown: (milliseconds: number) => void
+    /** The same for a page from its beginning; settled once it is drawn. */
+    drawnAfter: Promise<number>
+  }
+}
+
+/**
+ * Runs work in the browser of the window tests. Pictures are made as soon as they are ready, not when a screen next asks for one, and
+ * lines jump to where they go, so that one picture shows all of it.
+ */
+async function inBrowser<T>(work: (open: () => Promise<BrowserContext>) => Promise<T>): Promise<T> {
+  const browser = await chromium.launch({
+    ...(await unpackBrowser()),
+    args: ['--disable-frame-rate-limit', '--disable-gpu-vsync'],
+  })
+  try {
+    return await work(async () => {
+      const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' })
+      // Functions run from source by tsx call this to keep their names; the page has no such thing.
+      await context.addInitScript('globalThis.__name = made => made')
+      return context
+    })
+  } finally {
+    await browser.close()
+  }
+}
+
+const at = (values: readonly number[], share: number): number =>
+  values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.floor(values.length * share))]!
+
+/** Notes when the engagement line that a key press moved is on screen. What is posted in a frame is taken up once that frame is painted. */
+function watchKeys(): void {
+  let pressed = 0
+  const line = () => document.querySelector('[data-line="engagement"]')?.getAttribute('d')
+  let before = line()
+  const press = ({ timeStamp }: KeyboardEvent) => {
+    pressed = timeStamp
+    before = line()
+  }
+  addEventListener('keydown', press, true)
+  new MutationObserver(() => {
+    if (line() === before || pressed === 0) return
+    const since = pressed
+    pressed = 0
+    requestAnimationFrame(() => {
+      const { port1, port2 } = new MessageChannel()
+      port1.onmessage = () => window.tellShown(performance.now() - since)
+      port2.postMessage(null)
+    })
+  }).observe(document, { subtree: true, childList: true, attributeFilter: ['d'] })
+}
+
+/** Every press moves the engagement line by a sixteenth, and everything that hangs on it. */
+async function keyPresses(page: Page): Promise<number[]> {
+  await page.locator('[data-field="corner.stop.gap"]').click()
+  await page.evaluate(watchKeys)
+  const taken: number[] = []
+  for (let i = 0; i < presses; i++) {
+    const shown = page.evaluate(
+      () =>
+        new Promise<number>(resolve => {
+          window.tellShown = resolve
+        }),
+    )
+    await page.keyboard.press(i % 16 < 8 ? 'ArrowUp' : 'ArrowDown')
+    taken.push(await shown)
+  }
+  return taken.slice(warming)
+}
+
+/** Notes when the first picture with what is waited for is on screen. */
+function watchStart(waitFor: string): void {
+  window.drawnAfter = new Promise(resolve => {
+    const look = () => {
+      if (document.querySelector(waitFor) === null) return
+      watch.disconnect()
+      requestAnimationFrame(() => {
+        const { port1, port2 } = new MessageChannel()
+        port1.onmessage = () => resolve(performance.now())
+        port2.postMessage(null)
+      })
+    }
+    const watch = new MutationObserver(look)
+    watch.observe(document, { subtree: true, childList: true })
+  })
+}
+
+async function drawn(context: BrowserContext, address: string, waitFor: string): Promise<number> {
+  const page = await context.newPage()
+  await page.addInitScript(watchStart, waitFor)
+  await page.goto(address)
+  const taken = await page.evaluate(() => window.drawnAfter)
+  await page.close()
+  return taken
+}
+
+/** What the person at the window waits for, in the browser of the window tests. */
+export const inTheBrowser: readonly Benchmark[] = [
+  {
+    name: 'key press to repainted window, slowest of 20',
+    reference: 'one frame of a 60 Hz screen',
+    budget: 1,
+    measure: () =>
+      inBrowser(async open => {
+        const served = await serveWindow()
+        try {
+          const page = await (await open()).newPage()
+          await page.goto(served.address)
+          await page.locator('[data-line="engagement"]').waitFor({ state: 'attached' })
+          return { unit: 'ns', value: at(await keyPresses(page), 0.95) * 1e6, reference: FRAME }
+        } finally {
+          await served.end()
+        }
+      }),
+  },
+  {
+    name: 'start to drawn budget, more than an empty page',
+    reference: 'the 300 ms it may have',
+    budget: 1,
+    measure: () =>
+      inBrowser(async open => {
+        const [own, empty]: [number[], number[]] = [[], []]
+        for (let i = 0; i < starts; i++) {
+          const served = await serveWindow()
+          const context = await open()
+          try {
+            await context.route('**/empty', route => route.fulfill({ contentType: 'text/html', body: '<p>empty</p>' }))
+            empty.push(await drawn(context, new URL('/empty', served.address).href, 'p'))
+            own.push(await drawn(context, served.address, '[data-line="engagement"]'))
+          } finally {
+            await context.close()
+            await served.end()
+          }
+        }
+        return { unit: 'ns', value: (at(own, 0.5) - at(empty, 0.5)) * 1e6, reference: HEAD_START }
+      }),
+  },
+]
