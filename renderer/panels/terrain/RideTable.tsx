@@ -28,7 +28,8 @@ export function RideTable({
   const about = rows.some(({ cells }) => cells.some(cell => cell?.about))
   const assumed = setups.filter(({ dampingAssumed }) => dampingAssumed)
   return (
-    <section className="ride-figures" aria-label="What it comes to">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls in a small window must scroll by the keys as well
+    <section className="ride-figures" aria-label="What it comes to" tabIndex={0}>
       <table>
         <thead>
           <tr>
