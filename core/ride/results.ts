@@ -100,11 +100,6 @@ interface Ran {
 
 export interface Ride extends CornerRide, Ran {}
 
-/** The whole car's ride: its axles in the setup's order. */
-export interface CarRide extends Ran {
-  readonly axles: readonly CornerRide[]
-}
-
 /** A run that did not get to its end, and the time it got to, s. */
 export interface NoRide {
   readonly ok: false
@@ -113,4 +108,3 @@ export interface NoRide {
 }
 
 export type RideOutcome = Ride | NoRide
-export type CarOutcome = CarRide | NoRide

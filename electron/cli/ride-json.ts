@@ -3,7 +3,7 @@ import type { CornerRide, RideOutcome } from '../../core/ride/results.ts'
 import type { Course } from '../../core/ride/terrain.ts'
 
 /** One axle's ride with exactly the keys other programs count on, in their order. */
-export const figuresJson = (ride: CornerRide) => ({
+const figuresJson = (ride: CornerRide) => ({
   duration: ride.duration,
   share: {
     droop: ride.share.droop,

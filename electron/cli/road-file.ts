@@ -28,7 +28,7 @@ const number = (text: string): number | null => {
 }
 
 /** The road in the text of a CSV file: a head with units, then one distance and height a line, distances rising. Strict: a line that is not so is named. */
-export function parseRoad(text: string): { ok: true; profile: RoadProfile } | { ok: false; why: string } {
+function parseRoad(text: string): { ok: true; profile: RoadProfile } | { ok: false; why: string } {
   const lines = text.replace(/^\uFEFF/, '').split(/\r?\n/)
   while (lines.at(-1)?.trim() === '') lines.pop()
   const refused = (line: number, found: string, wanted: string) => ({

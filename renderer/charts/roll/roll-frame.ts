@@ -11,7 +11,7 @@ export interface RollFrame {
 
 /** Room for the words above and below, px. */
 export const ABOVE = 46
-export const BELOW = 42
+const BELOW = 42
 const BESIDE = 8
 
 /** As large as fits in a width and, words aside, a height; px. */

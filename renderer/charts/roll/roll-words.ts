@@ -21,7 +21,7 @@ export function leftWords({ stop }: SideInRoll, system: System): string {
   return stop.left > 0 ? `${say(stop.left, 'length', system)} left` : `pushed in ${say(-stop.left, 'length', system)}`
 }
 
-export function travelWords({ travel }: SideInRoll, system: System): string {
+function travelWords({ travel }: SideInRoll, system: System): string {
   if (Math.abs(travel) < least(system)) return 'at ride height'
   return `${say(Math.abs(travel), 'length', system)} ${travel > 0 ? 'up' : 'down'}`
 }

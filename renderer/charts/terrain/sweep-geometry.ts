@@ -65,7 +65,7 @@ const presentOf = (points: readonly SweptPoint[] | null, present: number): Swept
   points?.find(({ value }) => value === present) ?? null
 
 /** A value as its axis reads it. */
-export const sweptText = (value: number, by: SweptBy, system: System): string =>
+const sweptText = (value: number, by: SweptBy, system: System): string =>
   formatMeasure(value, QUANTITY[by], system, { unit: true, digits: 0, decimal: true })
 
 export function sweepGeometry(view: SweepView, width: number, height: number, measure: MeasureText): SweepGeometry {

@@ -32,7 +32,7 @@ const exactly = (text: string): FigureCell => ({ text, about: false })
 function hits({ hits: count, duration }: Rode): string {
   if (count === 0) return 'none'
   const rate = Math.round((60 * count) / duration)
-  return duration < 5 ? `${count}` : `${count}, ${rate} a minute`
+  return duration < 5 ? `${count}` : `${count}, ${rate}/min`
 }
 
 const times = (count: number): string => (count === 0 ? 'never' : count === 1 ? 'once' : `${count} times`)
@@ -73,7 +73,7 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
     ? [
         row('Time on the stop', ride => shownShare(ride.share.onStop)),
         row('Hits on the stop', hits),
-        row('Fastest hit, along the stop', ride =>
+        row('Fastest hit on the stop', ride =>
           ride.hits === 0 ? 'none' : formatMeasure(ride.stopSpeedMax, 'shaftSpeed', system, { unit: true, digits: 0 }),
         ),
       ]

@@ -17,7 +17,7 @@ const windowRuns = (): TerrainRuns => {
 /** Another place to ride than the window's own workers. */
 export const RunsContext = createContext<TerrainRuns | null>(null)
 
-export function useRuns(): TerrainRuns {
+function useRuns(): TerrainRuns {
   const given = useContext(RunsContext)
   return given ?? windowRuns()
 }
