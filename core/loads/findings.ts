@@ -32,6 +32,7 @@ function rollsOver(loaded: string, load: string | null): LoadFinding {
 function needsTwoAxles(label: string, load: string): LoadFinding {
   return {
     ...THE_CAR,
+    field: 'suspension',
     id: `braking-needs-two-axles-${load}`,
     severity: 'note',
     load,

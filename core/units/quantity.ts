@@ -77,11 +77,13 @@ export const QUANTITIES = {
     accepted: { 'lb·s/in': POUND_FORCE / INCH, 'lb s/in': POUND_FORCE / INCH, 'n·s/m': 1, 'n s/m': 1 },
   },
   rollRate: {
-    inch: unit('lb·ft/deg', (POUND_FORCE * FOOT) / degree, 0, 5),
-    metric: unit('N·m/deg', 1 / degree, 0, 5),
+    inch: unit('lb·ft/°', (POUND_FORCE * FOOT) / degree, 0, 5),
+    metric: unit('N·m/°', 1 / degree, 0, 5),
     accepted: {
+      'lb·ft/°': (POUND_FORCE * FOOT) / degree,
       'lb·ft/deg': (POUND_FORCE * FOOT) / degree,
       'lb ft/deg': (POUND_FORCE * FOOT) / degree,
+      'n·m/°': 1 / degree,
       'n·m/deg': 1 / degree,
       'n·m/rad': 1,
     },

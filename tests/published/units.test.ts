@@ -58,8 +58,8 @@ describe('units, NIST SP 811 (appendix B)', () => {
     ['shaftSpeed', 'inch', 'in/s', EXACT.inch],
     ['damping', 'inch', 'lb·s/in', EXACT.poundPerInch],
     ['energy', 'inch', 'ft·lb', EXACT.footPound],
-    ['rollRate', 'inch', 'lb·ft/deg', (EXACT.footPound * 180) / Math.PI],
-    ['rollRate', 'metric', 'N·m/deg', 180 / Math.PI],
+    ['rollRate', 'inch', 'lb·ft/°', (EXACT.footPound * 180) / Math.PI],
+    ['rollRate', 'metric', 'N·m/°', 180 / Math.PI],
     ['acceleration', 'inch', 'g', 9.80665],
     ['angle', 'metric', 'deg', Math.PI / 180],
   ]

@@ -9,6 +9,7 @@ import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { chanceText } from '../sure/words.ts'
 import { countedFindings } from './counted.ts'
+import { unbroken } from './unbroken.ts'
 import { useDiagnosis } from './use-diagnosis.ts'
 import { WhyLine } from './WhyLine.tsx'
 
@@ -53,11 +54,11 @@ function FindingLine({ finding, number }: { finding: Finding; number: number }) 
       <FindingBadge severity={severity} number={number} />
       <span className="sev">{words[severity]}</span>
       <span>
-        {message}
+        {unbroken(message)}
         {chance === undefined || chance >= 0.995 ? null : <span className="chance"> Chance {chanceText(chance)}.</span>}
       </span>
       <span className="next">
-        {remedy}{' '}
+        {unbroken(remedy)}{' '}
         <button type="button" className="step" onFocus={enter} onBlur={leave} onClick={() => goToField(store, field)}>
           {spec === null ? 'Show where' : `See ${plainName(spec)}`}
         </button>

@@ -79,7 +79,7 @@ export const groups: readonly GroupSpec[] = [
     title: 'Axle',
     Body: AxleGroup,
     keyValues: key.axle,
-    holds: ['track', 'antiRollRate', 'shockSpacing', 'stopSpacing'],
+    holds: ['suspension', 'track', 'antiRollRate', 'shockSpacing', 'stopSpacing'],
     opens: 'never',
   },
   { id: 'vehicle', title: 'Vehicle', Body: VehicleGroup, keyValues: key.vehicle, holds: ['vehicle'], opens: 'never' },

@@ -47,8 +47,9 @@ describe('the findings', () => {
     const { findings } = resultsShown(shown.files.store.read()).budget
     expect(findings.length).toBeGreaterThan(1)
     expect(findings[0]!.severity).toBe('danger')
+    const plain = (text: string | null) => text?.replaceAll('\u00a0', ' ')
     const words = { danger: 'Danger', caution: 'Caution', note: 'Note' }
-    expect(lines().map(line => line.textContent)).toEqual(
+    expect(lines().map(line => plain(line.textContent))).toEqual(
       findings.map(({ severity, message, remedy }, i) =>
         expect.stringContaining(`${i + 1}${words[severity]}${message}${remedy}`),
       ),
