@@ -51,18 +51,18 @@ describe('findings of the loads', () => {
 
   it('say once that it rolls over, alone or together', () => {
     expect(said([turn(60)])).toEqual([
-      ['rolls-over', 'danger', 'With “Corner”, it finds no balance below 20° of roll: it rolls over.'],
+      ['rolls-over-turn', 'danger', 'With “Corner”, it finds no balance below 20° of roll: it rolls over.'],
     ])
     const both = found([turn(60), bumpOf(0.01)])
     expect(both.map(({ id, load }) => [id, load])).toEqual([
-      ['rolls-over', 'turn'],
+      ['rolls-over-turn', 'turn'],
       ['rolls-over', null],
     ])
   })
 
   it('say that braking needs another axle', () => {
     expect(found([stopHard(4)]).map(({ id, severity, load }) => [id, severity, load])).toEqual([
-      ['braking-needs-two-axles', 'note', 'brake'],
+      ['braking-needs-two-axles-brake', 'note', 'brake'],
     ])
   })
 })
