@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, it } from 'vitest'
 import { cornerModel } from '../../core/corner/corner.ts'
 import type { Corner } from '../../core/plan/schema.ts'
 import { ride } from '../../core/ride/ride.ts'
