@@ -2,9 +2,11 @@ import { useMemo } from 'react'
 import { highestMoment } from '../charts/terrain/moment.ts'
 import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
 import { durationOf, hasStop, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
-import { figureRows } from '../panels/terrain/figures.ts'
+import { terrainName } from '../panels/terrain/describe.ts'
+import { figureRows, spokenFigures } from '../panels/terrain/figures.ts'
 import { NoTerrain } from '../panels/terrain/NoTerrain.tsx'
 import { noRideWords, standsWords } from '../panels/terrain/outcome-words.ts'
+import { RideAnnouncer } from '../panels/terrain/RideAnnouncer.tsx'
 import { RideSweep } from '../panels/terrain/RideSweep.tsx'
 import { RideTable } from '../panels/terrain/RideTable.tsx'
 import { RideWork } from '../panels/terrain/RideWork.tsx'
@@ -83,38 +85,51 @@ function Riding() {
     })),
     system,
   )
-  const told = [
+  const failed = [
     ridden === null || ridden.ok ? null : noRideWords(setup.name, ridden),
     otherSetup === null || otherRidden === null || otherRidden.ok ? null : noRideWords(otherSetup.name, otherRidden),
-    standsWords(shown, landing, system),
-    other === null ? null : standsWords(other, landing, system),
   ].filter(words => words !== null)
-  const waiting = found.work !== null && !found.settled
+  const cautions = [shown, ...(other === null ? [] : [other])]
+    .map(each => standsWords(each, landing, system))
+    .filter(words => words !== null)
+  const waiting = failed.length > 0 || (found.work !== null && !found.settled)
   return (
     <>
       <TerrainStrip playback={playback} still={trace === null}>
         <RideWork runs={runs} view={found} />
       </TerrainStrip>
-      <div className={waiting || trace === null ? 'terrain-show waiting' : 'terrain-show'}>
+      <div className={waiting ? 'terrain-show waiting' : 'terrain-show'}>
         <TerrainPlate
           axle={axle}
           view={view}
-          subject={terrain.name}
+          subject={terrainName(terrain)}
           time={playback.time}
           onTime={playback.seek}
           onPlay={playback.toggle}
         />
-        {told.length === 0 ? null : (
-          <div className="terrain-told" role="status">
-            {told.map(words => (
+        {failed.length === 0 ? null : (
+          <div className="terrain-told" role="alert">
+            {failed.map(words => (
               <p key={words}>{words}</p>
             ))}
           </div>
         )}
       </div>
+      <RideAnnouncer
+        said={
+          found.settled
+            ? spokenFigures(
+                terrainName(terrain),
+                columns.map(each => each.setup.name),
+                rows,
+              )
+            : ''
+        }
+      />
       <div className="terrain-below">
         <RideTable
           rows={rows}
+          cautions={cautions}
           setups={columns.map(({ setup: { id, name }, ride, solid }) => ({
             id,
             name,

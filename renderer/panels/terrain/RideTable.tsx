@@ -16,20 +16,26 @@ const Cell = ({ cell, shown }: { cell: FigureCell | null; shown: boolean }) => (
   </td>
 )
 
-/** What matters of the rides, in plain words, before and after. */
-export function RideTable({
-  rows,
-  setups,
-}: {
+interface TableProps {
   readonly rows: readonly FigureRow[]
+  /** What is wrong with a ride before it begins, in sentences. */
+  readonly cautions: readonly string[]
   readonly setups: readonly TableSetup[]
-}) {
+}
+
+/** What matters of the rides, in plain words, before and after. */
+export function RideTable({ rows, cautions, setups }: TableProps) {
   const store = useStore()
   const about = rows.some(({ cells }) => cells.some(cell => cell?.about))
   const assumed = setups.filter(({ dampingAssumed }) => dampingAssumed)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls in a small window must scroll by the keys as well
     <section className="ride-figures" aria-label="What it comes to" tabIndex={0}>
+      {cautions.map(words => (
+        <p key={words} className="ride-caution">
+          <b>Caution</b> {words}
+        </p>
+      ))}
       <table>
         <thead>
           <tr>

@@ -4,7 +4,7 @@ import { shownTerrain } from '../../state/terrain.ts'
 import { showTerrain } from '../../state/view.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
-import { describeTerrain } from './describe.ts'
+import { describeTerrain, terrainName } from './describe.ts'
 import type { Pace, Playback } from './use-playback.ts'
 
 /** More terrains than this go into a list. */
@@ -15,13 +15,11 @@ const PACES = [
   { value: 'slow', label: 'Slow' },
 ] as const satisfies readonly { value: Pace; label: string }[]
 
-const named = (name: string): string => (name === '' ? 'Terrain without a name' : name)
-
 function Chooser() {
   const store = useStore()
   const terrains = useSelect(state => state.plan.terrains)
   const shown = useSelect(state => shownTerrain(state)?.terrain.id ?? '')
-  const options = terrains.map(({ id, name }) => ({ value: id, label: named(name) }))
+  const options = terrains.map(terrain => ({ value: terrain.id, label: terrainName(terrain) }))
   if (options.length <= IN_SIGHT)
     return <Switch label="Terrain" options={options} value={shown} onChange={id => showTerrain(store, id)} />
   return (

@@ -3,6 +3,9 @@ import { FOOT } from '../../../core/units/constants.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
 
+/** What a terrain is called on the page. */
+export const terrainName = ({ name }: Terrain): string => (name === '' ? 'Terrain without a name' : name)
+
 /** Lengths of ground: feet or metres once they are long. */
 function ground(length: number, system: System): string {
   if (system === 'metric') return length < 1 ? `${Math.round(length * 1000)} mm` : `${Number(length.toFixed(2))} m`

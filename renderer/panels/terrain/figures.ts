@@ -88,3 +88,12 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
     row('Time off the ground', ride => shownShare(ride.share.air)),
   ]
 }
+
+/** The figures in one breath, for someone who hears the page: each setup's first three. */
+export function spokenFigures(terrain: string, names: readonly string[], rows: readonly FigureRow[]): string {
+  const setups = names.map((name, i) => {
+    const said = rows.slice(0, 3).map(row => `${row.name.toLowerCase()} ${row.cells[i]?.text ?? 'not known'}`)
+    return `${name}: ${said.join(', ')}.`
+  })
+  return [`${terrain}.`, ...setups].join(' ')
+}

@@ -135,6 +135,27 @@ describe('the terrain page', () => {
     expect(shown.textContent).toContain('Damping is assumed: the plan holds no damper curves.')
   })
 
+  it('says of a car without rest on its springs that it stands on steel', () => {
+    const { finish, page: shown } = open(
+      aPlan(made => {
+        made.terrains = [terrains.ledge]
+        for (const spring of made.setups[0]!.axles[1]!.corner.springs.springs) spring.rate = 500
+        made.setups[0]!.axles[1]!.corner.stop = null
+      }),
+    )
+    finish()
+    expect(shown.querySelector('.ride-caution')?.textContent).toMatch(/^Caution As found has no rest on its springs/)
+  })
+
+  it('reads its figures out once the hands rest', () => {
+    const { finish, page: shown, rest } = open()
+    finish()
+    const live = () => shown.querySelector('[aria-live="polite"]')?.textContent
+    expect(live()).toBe('')
+    rest(1000)
+    expect(live()).toMatch(/^Ledge\. As found: time on the stop/)
+  })
+
   it('calls its rides off when it is left', () => {
     const { waiting } = open()
     expect(waiting().length).toBe(2)

@@ -6,7 +6,7 @@ import { type SweepView, sweepGeometry, sweepSentence } from '../../../renderer/
 import { timeAfterKey } from '../../../renderer/charts/terrain/TimeCursor.tsx'
 import { terrainScene } from '../../../renderer/charts/terrain/terrain-scene.ts'
 import { describeTerrain } from '../../../renderer/panels/terrain/describe.ts'
-import { figureRows } from '../../../renderer/panels/terrain/figures.ts'
+import { figureRows, spokenFigures } from '../../../renderer/panels/terrain/figures.ts'
 import { noRideWords, standsWords } from '../../../renderer/panels/terrain/outcome-words.ts'
 import { sampleAxle, withCorner } from '../charts/sample-axles.ts'
 import { measure, rode, terrains } from './rode.ts'
@@ -43,7 +43,14 @@ describe('the table', () => {
     const ride = { ...gentle.ride!, hits: 8, duration: 10 }
     const rows = (duration: number) =>
       cells(figureRows([{ ride: { ...ride, duration }, stop: true, limit: null }], 'inch'), 'Hits on the stop')
-    expect([rows(10), rows(3)]).toEqual([[{ text: '8, 48 a minute', about: false }], [{ text: '8', about: false }]])
+    expect([rows(10), rows(3)]).toEqual([[{ text: '8, 48/min', about: false }], [{ text: '8', about: false }]])
+  })
+
+  it('is said in one breath', () => {
+    const rows = figureRows([{ ride: bare.ride, stop: false, limit: null }], 'inch')
+    expect(spokenFigures('Ledge', ['Bare'], rows)).toMatch(
+      /^Ledge\. Bare: bottoms (never|once|\d+ times), wheel comes up to .+, hardest chassis jolt .+ g\.$/,
+    )
   })
 
   it('says nothing of a stop where there is none', () => {
