@@ -39,13 +39,3 @@ export function stopLayer(place: Place, figure: Figure, station: Station): Shape
 }
 
 export const hubLayer = hubShapes
-
-/** Everything, for what the drawing covers. */
-export const allShapes = (place: Place, figure: Figure, station: Station): Shape[] => [
-  ...wheelLayer(place, figure, station),
-  ...stillChassis(place, figure),
-  ...suspensionLayer(place, figure, station),
-  ...stillStop(place, figure),
-  ...stopLayer(place, figure, station),
-  ...hubLayer(place, figure, station),
-]

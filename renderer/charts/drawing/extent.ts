@@ -1,6 +1,5 @@
-import { allShapes, stillChassis, stillStop, stopLayer, suspensionLayer } from './corner-shapes.ts'
+import { hubLayer, stillChassis, stillStop, stopLayer, suspensionLayer, wheelLayer } from './corner-shapes.ts'
 import { type Figure, stationAt } from './figure.ts'
-import type { Flat } from './flat.ts'
 import type { Place } from './place.ts'
 
 /** How far the drawing reaches from the hub at ride height, m; each 0 or more. */
@@ -11,44 +10,58 @@ export interface Extent {
   readonly down: number
 }
 
-/** A place that keeps what is put on it. */
-class Cover implements Place {
-  readonly scale = 1
-  private least: Flat = [0, 0]
-  private most: Flat = [0, 0]
-
-  at(point: Flat): Flat {
-    this.least = [Math.min(this.least[0], point[0]), Math.min(this.least[1], point[1])]
-    this.most = [Math.max(this.most[0], point[0]), Math.max(this.most[1], point[1])]
-    return point
+/** A place that keeps how far what is put on it reaches. */
+function cover(): { readonly place: Place; readonly extent: () => Extent } {
+  let [left, right, up, down] = [0, 0, 0, 0]
+  const place: Place = {
+    scale: 1,
+    at: point => {
+      const [x, y] = point
+      if (x < left) left = x
+      if (x > right) right = x
+      if (y > up) up = y
+      if (y < down) down = y
+      return point
+    },
   }
-
-  extent(): Extent {
-    return { left: -this.least[0], right: this.most[0], up: this.most[1], down: -this.least[1] }
-  }
+  return { place, extent: () => ({ left: -left, right, up, down: -down }) }
 }
 
-const positions = ({ model: { droop, bump } }: Figure): number[] =>
-  Array.from({ length: 9 }, (_, i) => droop + ((bump - droop) * i) / 8)
-
-/** What the whole corner covers over its travel. */
-export function extentOf(figure: Figure): Extent {
-  const cover = new Cover()
-  const place: Place = { scale: 1, at: point => cover.at(point) }
-  for (const wheel of positions(figure)) allShapes(place, figure, stationAt(figure, wheel))
-  return cover.extent()
+interface Extents {
+  readonly whole: Extent
+  readonly withoutTire: Extent
 }
 
-/** What it covers without the tire. */
-export function extentWithoutTire(figure: Figure): Extent {
-  const cover = new Cover()
-  const place: Place = { scale: 1, at: point => cover.at(point) }
+function measured(figure: Figure): Extents {
+  const { droop, bump } = figure.model
+  const stations = Array.from({ length: 9 }, (_, i) => stationAt(figure, droop + ((bump - droop) * i) / 8))
+  const { place, extent } = cover()
   stillChassis(place, figure)
   stillStop(place, figure)
-  for (const wheel of positions(figure)) {
-    const station = stationAt(figure, wheel)
+  for (const station of stations) {
     suspensionLayer(place, figure, station)
     stopLayer(place, figure, station)
   }
-  return cover.extent()
+  const withoutTire = extent()
+  for (const station of stations) {
+    wheelLayer(place, figure, station)
+    hubLayer(place, figure, station)
+  }
+  return { whole: extent(), withoutTire }
 }
+
+const known = new WeakMap<Figure, Extents>()
+
+function extents(figure: Figure): Extents {
+  const before = known.get(figure)
+  if (before !== undefined) return before
+  const made = measured(figure)
+  known.set(figure, made)
+  return made
+}
+
+/** What the whole corner covers over its travel. */
+export const extentOf = (figure: Figure): Extent => extents(figure).whole
+
+/** What it covers without the tire. */
+export const extentWithoutTire = (figure: Figure): Extent => extents(figure).withoutTire
