@@ -1,14 +1,13 @@
-import type { AxleBudget, Finding, Severity } from '../../core/budget/results.ts'
+import type { AxleBudget } from '../../core/budget/results.ts'
 import type { CornerModel } from '../../core/corner/corner-model.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { Quantity, System } from '../../core/units/quantity.ts'
+import { findingText } from './finding-text.ts'
 import { forceText, stopText } from './force-text.ts'
 import { leftText } from './left-text.ts'
 import { paragraph } from './paragraph.ts'
 import { force, length, onTape } from './tape.ts'
 import { travelBar } from './travel-bar.ts'
-
-const SEVERITIES: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
 
 const shown = (value: number, quantity: Quantity, system: System): string =>
   formatMeasure(value, quantity, system, { unit: true })
@@ -64,13 +63,10 @@ function ride({ ride: at }: AxleBudget, system: System): string {
   )
 }
 
-const finding = ({ severity, message, remedy }: Finding): string =>
-  paragraph(`${SEVERITIES[severity]}: ${message}`, '  ', '    ') + paragraph(`What would change it: ${remedy}`, '    ')
-
 /** The budget of one axle, each wheel of it, as a page of text. */
 export function axleText(axle: AxleBudget, model: CornerModel, system: System): string {
   const findings =
-    axle.findings.length === 0 ? paragraph('Nothing stands out.', '  ') : axle.findings.map(finding).join('')
+    axle.findings.length === 0 ? paragraph('Nothing stands out.', '  ') : axle.findings.map(findingText).join('')
   return [
     travelBar(axle, system),
     '\n',

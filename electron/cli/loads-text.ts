@@ -1,17 +1,16 @@
-import type { Severity } from '../../core/budget/results.ts'
 import { changesText, type Diagnosis, diagnose } from '../../core/loads/diagnosis.ts'
-import { type LoadFinding, loadFindings } from '../../core/loads/findings.ts'
+import { loadFindings } from '../../core/loads/findings.ts'
 import { type AxleLedger, type LoadSpan, planLoads, type SetupLoads } from '../../core/loads/ledger.ts'
 import type { Solved } from '../../core/loads/solve.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { System } from '../../core/units/quantity.ts'
+import { findingText } from './finding-text.ts'
 import { AXLE_NAMES, planTitle, setupName } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
 import { table } from './table.ts'
 import { length, onTape } from './tape.ts'
 
-const SEVERITIES: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
 const OUTCOMES: Readonly<Record<Exclude<Solved['outcome'], 'settles'>, string>> = {
   'rolls over': 'rolls over',
   'needs two axles': 'needs two axles',
@@ -81,9 +80,6 @@ function axleText(axle: AxleLedger, { loads, together }: SetupLoads, system: Sys
     balanceText(axle, system),
   ].join('')
 }
-
-const findingText = ({ severity, message, remedy }: LoadFinding): string =>
-  paragraph(`${SEVERITIES[severity]}: ${message}`, '  ', '    ') + paragraph(`What would change it: ${remedy}`, '    ')
 
 /** What put it there, the largest first, what one change of each kind would do, and what the driver feels. */
 function diagnosisText(diagnosis: Diagnosis, plan: Plan): string {

@@ -1,11 +1,13 @@
-import type { AxleId, Plan } from '../../core/plan/schema.ts'
+import type { Axle, AxleId, Plan } from '../../core/plan/schema.ts'
 import { ASSUMED_DAMPING } from '../../core/ride/corner-in-motion.ts'
+import { rideFindings } from '../../core/ride/findings/findings.ts'
 import type { AxleRide, SetupRide } from '../../core/ride/plan-ride.ts'
 import type { ContactFigure, CornerRide, NoRide } from '../../core/ride/results.ts'
 import type { Course } from '../../core/ride/terrain.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { Quantity, System } from '../../core/units/quantity.ts'
 import { courseText } from './course-text.ts'
+import { findingText } from './finding-text.ts'
 import { AXLE_NAMES, planTitle, setupName } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
 import { table } from './table.ts'
@@ -68,6 +70,8 @@ const ROWS: readonly Row[] = [
 
 interface Column {
   readonly name: string
+  /** The axle as the plan has it. */
+  readonly plan: Axle
   readonly axle: AxleRide
 }
 
@@ -77,7 +81,8 @@ function cell({ show, figure }: Row, { outcome }: AxleRide, system: System): str
   return `${show(outcome, system)}${steel ? STEEL : ''}`
 }
 
-function axleText(id: AxleId, columns: readonly Column[], system: System): string {
+function axleText(id: AxleId, columns: readonly Column[], course: Course, plan: Plan): string {
+  const system = plan.units
   const failed = columns.flatMap(({ name, axle: { outcome } }) =>
     outcome.ok
       ? []
@@ -95,7 +100,27 @@ function axleText(id: AxleId, columns: readonly Column[], system: System): strin
     underlined(`${AXLE_NAMES[id]}, one wheel`, '═'),
     table([['', ...heads], ...ROWS.map(row => [row.name, ...columns.map(({ axle }) => cell(row, axle, system))])]),
     ...failed,
+    findingsText(columns, course, plan),
   ].join('')
+}
+
+/** What is worth saying of each setup; one of whose axle nothing else is said than of the first's is not told twice. */
+function findingsText(columns: readonly Column[], course: Course, plan: Plan): string {
+  const told = columns.map(({ name, plan: axle, axle: { model, outcome } }) => ({
+    name,
+    text: outcome.ok ? rideFindings(axle, model, course, outcome, plan.units).map(findingText).join('') : '',
+  }))
+  const [first, ...others] = told
+  const each = [first!, ...others].flatMap(({ name, text }, i) =>
+    text === ''
+      ? []
+      : [
+          i > 0 && text === first!.text
+            ? paragraph(`Findings, ${name}: as of ${first!.name}.`, '  ')
+            : `${paragraph(`Findings, ${name}`, '  ')}${text}`,
+        ],
+  )
+  return each.length === 0 ? '' : `\n${each.join('\n')}`
 }
 
 /** What the marks mean, as far as they are there. */
@@ -126,9 +151,11 @@ export function rideText(plan: Plan, course: Course, setups: readonly SetupRide[
   const lasts = duration > 0 ? ` It lasts ${formatMeasure(duration, 'time', system, { unit: true })}.` : ''
   const axles = (['front', 'rear'] as const).flatMap(id => {
     const columns = setups.flatMap(({ axles }, i) =>
-      axles.filter(axle => axle.id === id).map(axle => ({ name: setupName(plan.setups[i]!), axle })),
+      axles.flatMap((axle, j) =>
+        axle.id === id ? [{ name: setupName(plan.setups[i]!), plan: plan.setups[i]!.axles[j]!, axle }] : [],
+      ),
     )
-    return columns.length === 0 ? [] : [axleText(id, columns, system)]
+    return columns.length === 0 ? [] : [axleText(id, columns, course, plan)]
   })
   const note = marks(rides)
   return [

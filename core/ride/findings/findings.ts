@@ -1,0 +1,42 @@
+import type { Severity } from '../../budget/results.ts'
+import { cornerModel } from '../../corner/corner.ts'
+import type { CornerModel } from '../../corner/corner-model.ts'
+import { sayIn } from '../../loads/saying.ts'
+import type { Axle, Plan } from '../../plan/schema.ts'
+import type { CornerRide } from '../results.ts'
+import { ride as rideAgain } from '../ride.ts'
+import type { Course } from '../terrain.ts'
+import { bottoms, leavesGround } from './ends.ts'
+import { packsDown } from './packing.ts'
+import type { RideFinding, RideRule } from './rule.ts'
+import { kicks, stillIn } from './stop.ts'
+
+const rules: readonly RideRule[] = [bottoms, packsDown, kicks, stillIn, leavesGround]
+const ORDER: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
+
+/**
+ * What is worth saying of one axle's ride, worst first. Where a finding says what another setting would do, that was tried: the course is
+ * driven again with it, so this takes up to half a dozen rides.
+ */
+export function rideFindings(
+  axle: Axle,
+  model: CornerModel,
+  course: Course,
+  ride: CornerRide,
+  units: Plan['units'],
+): RideFinding[] {
+  const ridden = {
+    axle,
+    model,
+    course,
+    ride,
+    say: sayIn(units),
+    again: (corner: Axle['corner']) => rideAgain(cornerModel(corner), course),
+  }
+  return rules
+    .flatMap(rule => {
+      const found = rule(ridden)
+      return found === null ? [] : [{ ...found, axle: axle.id, course: course.id }]
+    })
+    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity])
+}
