@@ -100,6 +100,13 @@ interface Ran {
 
 export interface Ride extends CornerRide, Ran {}
 
+/** The whole car's ride: its axles in the setup's order. */
+export interface CarRide extends Ran {
+  readonly axles: readonly CornerRide[]
+  /** At the even times of the traces: how far the body has turned from how it began, nose down positive (ISO 8855), rad. */
+  readonly pitch: Float64Array
+}
+
 /** A run that did not get to its end, and the time it got to, s. */
 export interface NoRide {
   readonly ok: false
@@ -108,3 +115,4 @@ export interface NoRide {
 }
 
 export type RideOutcome = Ride | NoRide
+export type CarOutcome = CarRide | NoRide | { readonly ok: false; readonly reason: 'needs two axles'; readonly time: 0 }

@@ -32,7 +32,7 @@ export interface Driven {
 }
 
 /** Drives a body on its corners over a course, from rest or as it lands, and keeps what each corner did. */
-function driven(rig: Rig, course: Course, options: RunOptions): Driven | NoRide {
+export function driven(rig: Rig, course: Course, options: RunOptions): Driven | NoRide {
   const vehicle = new Vehicle(rig)
   const start = beginning(vehicle, course.kind === 'landing' ? course.drop : null)
   const duration = Math.max(...vehicle.roads.map(road => road.duration))

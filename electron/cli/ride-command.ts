@@ -1,7 +1,7 @@
 import { resolve } from 'node:path'
 import type { Command } from 'commander'
 import type { Plan } from '../../core/plan/schema.ts'
-import { planRides } from '../../core/ride/plan-ride.ts'
+import { planCarRides, planRides } from '../../core/ride/plan-ride.ts'
 import type { Course } from '../../core/ride/terrain.ts'
 import { parseMeasure } from '../../core/units/parse.ts'
 import { reason } from '../services/reason.ts'
@@ -18,6 +18,7 @@ interface Options {
   readonly speed?: string
   readonly json?: true
   readonly trace?: string
+  readonly car?: true
 }
 
 type Chosen = { readonly course: Course } | { readonly problem: string }
@@ -64,10 +65,11 @@ const TRACED = 1e-3
 async function driven(plan: Plan, options: Options, folder: string): Promise<Printed> {
   const what = await chosen(plan, options, folder)
   if ('problem' in what) return what
-  const setups = planRides(plan, what.course, options.trace === undefined ? {} : { sample: TRACED })
+  const rides = options.car ? planCarRides : planRides
+  const setups = rides(plan, what.course, options.trace === undefined ? {} : { sample: TRACED })
   const text = options.json
     ? `${JSON.stringify(rideJson(what.course, setups), null, 2)}\n`
-    : rideText(plan, what.course, setups)
+    : rideText(plan, what.course, setups, options.car === true)
   if (options.trace !== undefined)
     try {
       await writeAtomically(resolve(folder, options.trace), rideTrace(setups))
@@ -96,6 +98,7 @@ export function addRideCommand(
     .option('--terrain <id>', 'A terrain of the plan, by its id.')
     .option('--road <file>', 'A measured road instead: CSV, distance and height.')
     .option('--speed <speed>', 'How fast the road is driven, such as 40 mph.')
+    .option('--car', 'Both axles under one body that heaves and pitches, not each by itself.')
     .option('--json', 'For programs: SI units, every digit.')
     .option('--trace <file>', 'Write every moment to this CSV file as well.')
     .action((file: string, options: Options) => print(file, plan => driven(plan, options, folder)))

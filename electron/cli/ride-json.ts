@@ -1,5 +1,5 @@
-import type { SetupRide } from '../../core/ride/plan-ride.ts'
-import type { CornerRide, RideOutcome } from '../../core/ride/results.ts'
+import type { AxleOutcome, SetupRide } from '../../core/ride/plan-ride.ts'
+import type { CornerRide } from '../../core/ride/results.ts'
 import type { Course } from '../../core/ride/terrain.ts'
 
 /** One axle's ride with exactly the keys other programs count on, in their order. */
@@ -24,14 +24,15 @@ const figuresJson = (ride: CornerRide) => ({
 })
 
 /** A ride that did not get to its end has an `outcome` and the time it got to, s, and no figures. */
-const outcomeJson = (outcome: RideOutcome) =>
+const outcomeJson = (outcome: AxleOutcome) =>
   outcome.ok ? figuresJson(outcome) : { outcome: outcome.reason, time: outcome.time }
 
-/** The rides of a plan for programs: SI units, wheel positions in m from ride height. */
+/** The rides of a plan for programs: SI units, wheel positions in m from ride height; pitch of a whole car in rad, nose down positive. */
 export const rideJson = (course: Course, setups: readonly SetupRide[]) => ({
   terrain: course.id,
-  setups: setups.map(({ id, axles }) => ({
+  setups: setups.map(({ id, axles, pitch }) => ({
     id,
     axles: axles.map(axle => ({ id: axle.id, ...outcomeJson(axle.outcome) })),
+    ...(pitch !== null && { pitchMin: pitch.least, pitchMax: pitch.most }),
   })),
 })

@@ -1,84 +1,31 @@
 import type { Axle, AxleId, Plan } from '../../core/plan/schema.ts'
 import { ASSUMED_DAMPING } from '../../core/ride/corner-in-motion.ts'
 import { rideFindings } from '../../core/ride/findings/findings.ts'
-import type { AxleRide, SetupRide } from '../../core/ride/plan-ride.ts'
-import type { ContactFigure, CornerRide, NoRide } from '../../core/ride/results.ts'
+import type { AxleOutcome, AxleRide, SetupRide } from '../../core/ride/plan-ride.ts'
 import type { Course } from '../../core/ride/terrain.ts'
+import { DYNAMIC_INDEX } from '../../core/ride/whole-car.ts'
 import { formatMeasure } from '../../core/units/format.ts'
-import type { Quantity, System } from '../../core/units/quantity.ts'
 import { courseText } from './course-text.ts'
 import { findingText } from './finding-text.ts'
 import { AXLE_NAMES, planTitle, setupName } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
+import { rideRows, STEEL } from './ride-rows.ts'
 import { table } from './table.ts'
-import { force, onTape } from './tape.ts'
 
-/** Behind a figure that hangs on how stiff steel is, and behind a setup whose damping is assumed. */
-const STEEL = '*'
+/** Behind a setup whose damping is assumed. */
 const ASSUMED = '†'
 
-const REASONS: Readonly<Record<NoRide['reason'], string>> = {
+const REASONS: Readonly<Record<Exclude<AxleOutcome, { ok: true }>['reason'], string>> = {
   'too many steps': 'something in it shakes too fast to be followed',
   'step too short': 'its forces jump in a way that cannot be followed',
+  'needs two axles': 'a car pitches on two axles, and this setup has only one',
 }
-
-interface Row {
-  readonly name: string
-  readonly show: (ride: CornerRide, system: System) => string
-  /** The figure shown, where steel can have a say in it. */
-  readonly figure?: ContactFigure
-}
-
-const measure =
-  (quantity: Quantity, of: (ride: CornerRide) => number, digits?: number) =>
-  (ride: CornerRide, system: System): string =>
-    formatMeasure(of(ride), quantity, system, { unit: true, ...(digits === undefined ? {} : { digits }) })
-const position =
-  (of: (ride: CornerRide) => number) =>
-  (ride: CornerRide, system: System): string =>
-    formatMeasure(onTape(of(ride), system), 'length', system, { unit: true, sign: true })
-const push =
-  (of: (ride: CornerRide) => number) =>
-  (ride: CornerRide, system: System): string =>
-    force(of(ride), system)
-
-const ROWS: readonly Row[] = [
-  { name: 'time in droop', show: measure('share', ride => ride.share.droop, 1) },
-  { name: 'time on the coilover alone', show: measure('share', ride => ride.share.coilover, 1) },
-  { name: 'time past engagement', show: measure('share', ride => ride.share.engagement, 1) },
-  { name: 'time on the stop', show: measure('share', ride => ride.share.onStop, 1) },
-  { name: 'time off the ground', show: measure('share', ride => ride.share.air, 1) },
-  { name: 'hits on the stop', show: measure('count', ride => ride.hits) },
-  { name: 'hits a minute', show: measure('count', ride => (ride.hits / ride.duration) * 60) },
-  { name: 'bottoms', show: measure('count', ride => ride.bottoms) },
-  { name: 'highest wheel', show: position(ride => ride.wheelMax), figure: 'wheelMax' },
-  { name: 'lowest wheel', show: position(ride => ride.wheelMin), figure: 'wheelMin' },
-  { name: 'most force at the wheel', show: push(ride => ride.suspensionForceMax), figure: 'suspensionForceMax' },
-  { name: 'most force along the stop', show: push(ride => ride.stopForceMax), figure: 'stopForceMax' },
-  { name: 'fastest into the stop', show: measure('shaftSpeed', ride => ride.stopSpeedMax) },
-  {
-    name: 'most felt in the chassis',
-    show: measure('acceleration', ride => ride.chassisAccelMax),
-    figure: 'chassisAccelMax',
-  },
-  {
-    name: 'felt on average (RMS)',
-    show: measure('acceleration', ride => ride.chassisAccelRms),
-    figure: 'chassisAccelRms',
-  },
-]
 
 interface Column {
   readonly name: string
   /** The axle as the plan has it. */
   readonly plan: Axle
   readonly axle: AxleRide
-}
-
-function cell({ show, figure }: Row, { outcome }: AxleRide, system: System): string {
-  if (!outcome.ok) return '–'
-  const steel = figure !== undefined && outcome.contactDependent.includes(figure)
-  return `${show(outcome, system)}${steel ? STEEL : ''}`
 }
 
 function axleText(id: AxleId, columns: readonly Column[], course: Course, plan: Plan): string {
@@ -88,7 +35,7 @@ function axleText(id: AxleId, columns: readonly Column[], course: Course, plan: 
       ? []
       : [
           paragraph(
-            `“${name}” could not be driven past ${formatMeasure(outcome.time, 'time', system, { unit: true })}: ${REASONS[outcome.reason]}.`,
+            `“${name}” could not be driven${outcome.time > 0 ? ` past ${formatMeasure(outcome.time, 'time', system, { unit: true })}` : ''}: ${REASONS[outcome.reason]}.`,
             '  ',
           ),
         ],
@@ -98,7 +45,13 @@ function axleText(id: AxleId, columns: readonly Column[], course: Course, plan: 
   )
   return [
     underlined(`${AXLE_NAMES[id]}, one wheel`, '═'),
-    table([['', ...heads], ...ROWS.map(row => [row.name, ...columns.map(({ axle }) => cell(row, axle, system))])]),
+    table([
+      ['', ...heads],
+      ...rideRows(
+        columns.map(({ axle }) => axle),
+        system,
+      ),
+    ]),
     ...failed,
     findingsText(columns, course, plan),
   ].join('')
@@ -106,9 +59,9 @@ function axleText(id: AxleId, columns: readonly Column[], course: Course, plan: 
 
 /** What is worth saying of each setup; one of whose axle nothing else is said than of the first's is not told twice. */
 function findingsText(columns: readonly Column[], course: Course, plan: Plan): string {
-  const told = columns.map(({ name, plan: axle, axle: { model, outcome } }) => ({
+  const told = columns.map(({ name, plan: axle, axle: { model, outcome, again } }) => ({
     name,
-    text: outcome.ok ? rideFindings(axle, model, course, outcome, plan.units).map(findingText).join('') : '',
+    text: outcome.ok ? rideFindings(axle, model, course, outcome, plan.units, again).map(findingText).join('') : '',
   }))
   const [first, ...others] = told
   const each = [first!, ...others].flatMap(({ name, text }, i) =>
@@ -143,8 +96,21 @@ function marks(rides: readonly AxleRide[]): string {
   ].join('')
 }
 
+const carText = `the axles are under one body that heaves and pitches, its radius of gyration assumed (dynamic index ${DYNAMIC_INDEX})`
+
+/** How far the body turned, setup by setup. */
+function pitchText(plan: Plan, setups: readonly SetupRide[]): string {
+  const angle = (value: number): string => formatMeasure(Math.abs(value), 'angle', plan.units, { unit: true })
+  return setups
+    .map(({ pitch }, i) => {
+      const turned = pitch === null ? 'none to tell' : `nose up ${angle(pitch.least)}, nose down ${angle(pitch.most)}`
+      return paragraph(`Pitch, ${setupName(plan.setups[i]!)}: ${turned}.`)
+    })
+    .join('')
+}
+
 /** The rides of a plan for people: axle by axle, its setups side by side, in the plan's own units. */
-export function rideText(plan: Plan, course: Course, setups: readonly SetupRide[]): string {
+export function rideText(plan: Plan, course: Course, setups: readonly SetupRide[], car: boolean): string {
   const system = plan.units
   const rides = setups.flatMap(({ axles }) => axles)
   const duration = rides.reduce((most, { outcome }) => (outcome.ok ? Math.max(most, outcome.duration) : most), 0)
@@ -161,8 +127,11 @@ export function rideText(plan: Plan, course: Course, setups: readonly SetupRide[
   return [
     paragraph(planTitle(plan)) +
       paragraph(courseText(course, system) + lasts) +
-      paragraph('Positions are wheel travel from ride height; gas is fast; each axle moves by itself.'),
+      paragraph(
+        `Positions are wheel travel from ride height; gas is fast; ${car ? carText : 'each axle moves by itself'}.`,
+      ),
     ...axles,
+    ...(car ? [pitchText(plan, setups)] : []),
     ...(note === '' ? [] : [note]),
   ].join('\n')
 }

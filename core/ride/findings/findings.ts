@@ -8,7 +8,7 @@ import { ride as rideAgain } from '../ride.ts'
 import type { Course } from '../terrain.ts'
 import { bottoms, leavesGround } from './ends.ts'
 import { packsDown } from './packing.ts'
-import type { RideFinding, RideRule } from './rule.ts'
+import type { Ridden, RideFinding, RideRule } from './rule.ts'
 import { kicks, stillIn } from './stop.ts'
 
 const rules: readonly RideRule[] = [bottoms, packsDown, kicks, stillIn, leavesGround]
@@ -17,6 +17,7 @@ const ORDER: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note:
 /**
  * What is worth saying of one axle's ride, worst first. Where a finding says what another setting would do, that was tried: the course is
  * driven again with it, so this takes up to half a dozen rides.
+ * @param again how it is driven again; by itself, as a quarter car, when not given
  */
 export function rideFindings(
   axle: Axle,
@@ -24,6 +25,7 @@ export function rideFindings(
   course: Course,
   ride: CornerRide,
   units: Plan['units'],
+  again: Ridden['again'] = corner => rideAgain(cornerModel(corner), course),
 ): RideFinding[] {
   const ridden = {
     axle,
@@ -31,7 +33,7 @@ export function rideFindings(
     course,
     ride,
     say: sayIn(units),
-    again: (corner: Axle['corner']) => rideAgain(cornerModel(corner), course),
+    again,
   }
   return rules
     .flatMap(rule => {

@@ -3,7 +3,8 @@ import type { CornerModel } from '../../corner/corner-model.ts'
 import type { Axle, AxleId, Corner } from '../../plan/schema.ts'
 import type { FormatOptions } from '../../units/format.ts'
 import type { Quantity } from '../../units/quantity.ts'
-import type { CornerRide, RideOutcome } from '../results.ts'
+import type { AxleOutcome } from '../plan-ride.ts'
+import type { CornerRide } from '../results.ts'
 import type { Course } from '../terrain.ts'
 
 /** A finding of a ride: of one axle on one course. */
@@ -21,7 +22,7 @@ export interface Ridden {
   /** A value with its unit, in the plan's own units. */
   readonly say: (value: number, quantity: Quantity, options?: FormatOptions) => string
   /** The same course with another corner. */
-  readonly again: (corner: Corner) => RideOutcome
+  readonly again: (corner: Corner) => AxleOutcome
 }
 
 /** One thing to look for: a finding, or null when there is nothing to say. */

@@ -102,6 +102,64 @@ describe('ride for people', () => {
   })
 })
 
+describe('ride of the whole car', () => {
+  it('has the same keys for each axle, and how far the body pitches', async () => {
+    const both = planOf([damped, { ...damped, id: 'rear' }])
+    const { code, out } = await rides(both, ['--terrain', 'whoops', '--car', '--json'])
+    expect(code).toBe(0)
+    const [setup] = JSON.parse(out).setups
+    expect(Object.keys(setup)).toEqual(['id', 'axles', 'pitchMin', 'pitchMax'])
+    expect(setup.axles.map(Object.keys)).toEqual(Array(2).fill(FIGURES))
+    expect(setup.pitchMin).toBeLessThan(0)
+    expect(setup.pitchMax).toBeGreaterThan(0)
+    // The rear comes over the last of them a wheelbase later.
+    expect(setup.axles[0].duration).toBeCloseTo(1 + (3 * 5) / 8 + 2 + (110 * 0.0254) / 8, 9)
+  })
+
+  it('says so in words, and what it assumes', async () => {
+    const { out } = await rides(planOf([damped, { ...damped, id: 'rear' }]), ['--terrain', 'whoops', '--car'])
+    expect(out).toContain('gas is fast; the axles are under\none body that heaves and pitches')
+    expect(out).toMatch(/dynamic index\s+0\.85/)
+    expect(out).toMatch(/\nPitch, As found: nose up [\d.]+ deg, nose down [\d.]+ deg\.\n/)
+  })
+
+  it('of one axle is none: the words, and the outcome for programs', async () => {
+    const { code, out } = await rides(planOf([damped]), ['--terrain', 'whoops', '--car'])
+    expect(code).toBe(0)
+    expect(out).toContain('“As found” could not be driven: a car pitches on two axles, and this setup has')
+    expect(out).toMatch(/ {2}bottoms +–\n/)
+    const { out: json } = await rides(planOf([damped]), ['--terrain', 'whoops', '--car', '--json'])
+    expect(JSON.parse(json).setups).toEqual([
+      { id: 'as-found', axles: [{ id: 'front', outcome: 'needs two axles', time: 0 }] },
+    ])
+  })
+})
+
+describe('a ride that cannot be followed', () => {
+  it('says how far it got and why, and gives what else there is', async () => {
+    const wall = [0, 1, 4].map(velocity => ({ velocity, force: 1e8 * Math.min(1, velocity) }))
+    const steep = withCorner({ shock: { ...damped.corner.shock, compression: wall, rebound: wall } })
+    const plan = planOf([damped])
+    const two = { ...plan, setups: [...plan.setups, { id: 'steep', name: 'Steep', axles: [steep] }] }
+    const { code, out, folder } = await rides(two, ['--terrain', 'whoops', '--trace', 'ride.csv'])
+    expect(code).toBe(0)
+    expect(out).toMatch(/ {2}bottoms +0 +–\n/)
+    expect(out).toMatch(
+      /“Steep” could not be driven past \d+\.\d\d s: something in it\s+shakes\s+too\s+fast\s+to\s+be\s+followed\./,
+    )
+    expect(await readFile(path.join(folder, 'ride.csv'), 'utf8')).not.toContain('steep')
+  })
+
+  it('keeps its place for programs, with its reason', async () => {
+    const wall = [0, 1, 4].map(velocity => ({ velocity, force: 1e8 * Math.min(1, velocity) }))
+    const steep = withCorner({ shock: { ...damped.corner.shock, compression: wall, rebound: wall } })
+    const { out } = await rides(planOf([steep]), ['--terrain', 'whoops', '--json'])
+    expect(JSON.parse(out).setups[0].axles).toEqual([
+      { id: 'front', outcome: 'too many steps', time: expect.any(Number) },
+    ])
+  })
+})
+
 describe('ride with something wrong', () => {
   it.each([
     [['--terrain', 'moguls'], 'There is no terrain “moguls” in this plan. It has whoops, drop.\n'],
