@@ -8,7 +8,8 @@ const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 /** Keeps a picture of the window as it is, for somebody to look at, and lets a tool say whether everyone can read and use it. */
 export async function readable(window: Page, info: TestInfo, state: string): Promise<void> {
   await window.screenshot({ path: info.outputPath(`${state}.png`), animations: 'disabled' })
-  const { violations } = await new AxeBuilder({ page: window }).withTags(levels).analyze()
+  // The window has no frames in it, so the tool needs no page of its own to look into them.
+  const { violations } = await new AxeBuilder({ page: window }).withTags(levels).setLegacyMode().analyze()
   const said = violations.map(({ id, nodes }) => `${id}: ${nodes.map(node => node.target.join(' ')).join(', ')}`)
   expect.soft(said, state).toEqual([])
 }
