@@ -161,7 +161,7 @@ export function partNames(
   return placed
 }
 
-/** Over the line the wheel may not pass; strong when the wheel is there. */
+/** Over the line the wheel may not pass, or past its end where shock and stop of a solid axle stand over it; strong when the wheel is there. */
 function chassisName(
   figure: Figure,
   layout: Layout,
@@ -178,9 +178,12 @@ function chassisName(
   const [x, y] = layout.place.at([line.from, line.height])
   const long = (line.to - line.from) * layout.place.scale
   const above = long / 10 + 5
-  const box = { x, y: y - above - 10, width, height: 13 }
+  const over = figure.skeleton.kind !== 'axle'
+  const start = over ? x : x + long + 5
+  const baseline = over ? y - above : y + 4
+  const box = { x: start, y: baseline - 10, width, height: 13 }
   const free = occupancy.isFree(box)
   occupancy.takeExactly({ x, y: y - above, width: long, height: above + 2 })
   if (!free) return []
-  return [{ id: 'chassis', x, y: y - above, anchor: 'start', spans: [span('chassis', style)], leader: null, box }]
+  return [{ id: 'chassis', x: start, y: baseline, anchor: 'start', spans: [span('chassis', style)], leader: null, box }]
 }
