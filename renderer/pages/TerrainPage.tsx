@@ -1,12 +1,15 @@
-import { useMemo } from 'react'
+import { useCallback, useMemo } from 'react'
+import type { Finding } from '../../core/budget/results.ts'
 import { highestMoment } from '../charts/terrain/moment.ts'
 import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
 import { durationOf, hasStop, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
+import { goToFinding } from '../panels/findings/go-to-finding.ts'
 import { terrainName } from '../panels/terrain/describe.ts'
 import { figureRows, spokenFigures } from '../panels/terrain/figures.ts'
 import { NoTerrain } from '../panels/terrain/NoTerrain.tsx'
 import { noRideWords, standsWords } from '../panels/terrain/outcome-words.ts'
 import { RideAnnouncer } from '../panels/terrain/RideAnnouncer.tsx'
+import { RideFindings } from '../panels/terrain/RideFindings.tsx'
 import { RideSweep } from '../panels/terrain/RideSweep.tsx'
 import { RideTable } from '../panels/terrain/RideTable.tsx'
 import { RideWork } from '../panels/terrain/RideWork.tsx'
@@ -17,8 +20,8 @@ import { landingLimit } from '../state/landing-limit.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup } from '../state/selectors.ts'
 import type { State } from '../state/state.ts'
 import { shownTerrain } from '../state/terrain.ts'
-import { sweepOf } from '../state/terrain-sweep.ts'
-import { useSelect, useSelectGroup } from '../window-context.ts'
+import { focusFinding } from '../state/view.ts'
+import { useSelect, useSelectGroup, useStore } from '../window-context.ts'
 import type { Ridden } from '../workers/messages.ts'
 
 /** The car in time: over whoops, off a drop, along a rough road. */
@@ -48,10 +51,12 @@ const shownParts = (state: State) => {
   }
 }
 
+const NONE: readonly Finding[] = []
+
 const rode = (ridden: Ridden | null | undefined) => (ridden?.ok ? ridden : null)
 
 function Riding() {
-  const { runs, view: found } = useRides()
+  const { runs, request, view: found } = useRides()
   const { terrain, axle, setup, after, budget, model, otherSetup, otherBudget, otherModel, system } =
     useSelectGroup(shownParts)
   const [ridden = null, otherRidden = null] = found.rides
@@ -66,10 +71,14 @@ function Riding() {
   const { shown, other } = view
   const trace = shown.ride?.trace ?? null
   const telling = useMemo(() => (trace === null ? 0 : highestMoment(trace)), [trace])
+  const findings = found.findings ?? NONE
+  const store = useStore()
+  const focusedFinding = useSelect(state => state.view.finding)
+  const onFocusFinding = useCallback((id: string | null) => focusFinding(store, id), [store])
   const playback = usePlayback(durationOf(view), telling)
 
   const landing = terrain.kind === 'landing'
-  const sweep = useMemo(() => sweepOf(terrain, axle.corner.tire.radius), [terrain, axle.corner.tire.radius])
+  const sweep = request?.sweep ?? null
   const columns = [
     { setup, model, ride: shown.ride, swept: found.swept[0], solid: true },
     ...(otherSetup === null || otherModel === null
@@ -106,6 +115,10 @@ function Riding() {
           time={playback.time}
           onTime={playback.seek}
           onPlay={playback.toggle}
+          findings={findings}
+          focusedFinding={focusedFinding}
+          onFocusFinding={onFocusFinding}
+          onTakeFinding={goToFinding}
         />
         {failed.length === 0 ? null : (
           <div className="terrain-told" role="alert">
@@ -149,6 +162,7 @@ function Riding() {
           />
         )}
       </div>
+      <RideFindings findings={found.findings} name={setup.name} />
     </>
   )
 }

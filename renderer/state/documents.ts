@@ -22,6 +22,7 @@ export function viewOf(plan: Plan): View {
     axle: first!.axles.at(-1)!.id,
     compared: second?.id ?? null,
     terrain: null,
+    wholeCar: false,
     wheel: 0,
     field: null,
     finding: null,

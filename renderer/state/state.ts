@@ -21,6 +21,8 @@ export interface View {
   readonly compared: string | null
   /** Id of the terrain ridden; the first one where it is not in the plan. */
   readonly terrain: string | null
+  /** Both axles under one body, and not each by itself. */
+  readonly wholeCar: boolean
   /** Wheel position shown, m from ride height; kept to the travel where it is read (selectors.ts). */
   readonly wheel: number
   /** Field that has, or last had, the keyboard: `corner.stop.gap`. */

@@ -1,6 +1,8 @@
-import type { Corner, Terrain } from '../../core/plan/schema.ts'
+import type { Terrain, UnitSystem } from '../../core/plan/schema.ts'
+import type { RideFinding } from '../../core/ride/findings/rule.ts'
 import type { Ridden } from '../workers/messages.ts'
 import { terrainKey } from './terrain.ts'
+import type { DrivenCorner } from './terrain-driven.ts'
 
 /** One point of a sweep: what the corner did there. */
 export interface SweptPoint {
@@ -15,32 +17,48 @@ export interface SweptPoint {
 /** Rides kept with every moment of them: each is some hundred thousand numbers. */
 const KEPT = 16
 
-/** What was ridden before. Corners are never changed in place, so one that is the same object rides the same. */
-export class RideCache {
-  private readonly rides: { corner: Corner; key: string; ridden: Ridden }[] = []
-  private readonly points = new WeakMap<Corner, Map<string, SweptPoint | null>>()
+/** Findings call the terrain by its name, in the units people read. */
+const findingsKey = ({ as }: DrivenCorner, terrain: Terrain, units: UnitSystem): string =>
+  `${as} ${units} ${JSON.stringify(terrain)}`
 
-  ride(corner: Corner, terrain: Terrain): Ridden | null {
-    const key = terrainKey(terrain)
-    const at = this.rides.findIndex(each => each.corner === corner && each.key === key)
+const keyOf = ({ as }: DrivenCorner, terrain: Terrain): string => `${as} ${terrainKey(terrain)}`
+
+/** What was ridden before. What is driven is never changed in place: the same object rides the same. */
+export class RideCache {
+  private readonly rides: { of: object; key: string; ridden: Ridden }[] = []
+  private readonly said = new WeakMap<object, Map<string, readonly RideFinding[]>>()
+  private readonly points = new WeakMap<object, Map<string, SweptPoint | null>>()
+
+  ride(corner: DrivenCorner, terrain: Terrain): Ridden | null {
+    const key = keyOf(corner, terrain)
+    const at = this.rides.findIndex(each => each.of === corner.of && each.key === key)
     if (at < 0) return null
     const [found] = this.rides.splice(at, 1)
     this.rides.unshift(found!)
     return found!.ridden
   }
 
-  keepRide(corner: Corner, terrain: Terrain, ridden: Ridden): void {
-    this.rides.unshift({ corner, key: terrainKey(terrain), ridden })
+  keepRide(corner: DrivenCorner, terrain: Terrain, ridden: Ridden): void {
+    this.rides.unshift({ of: corner.of, key: keyOf(corner, terrain), ridden })
     this.rides.length = Math.min(this.rides.length, KEPT)
   }
 
   /** undefined when it was never looked at, null when nothing comes of it there. */
-  point(corner: Corner, terrain: Terrain): SweptPoint | null | undefined {
-    return this.points.get(corner)?.get(terrainKey(terrain))
+  point(corner: DrivenCorner, terrain: Terrain): SweptPoint | null | undefined {
+    return this.points.get(corner.of)?.get(keyOf(corner, terrain))
   }
 
-  keepPoint(corner: Corner, terrain: Terrain, point: SweptPoint | null): void {
-    const known = this.points.get(corner) ?? new Map<string, SweptPoint | null>()
-    this.points.set(corner, known.set(terrainKey(terrain), point))
+  findings(corner: DrivenCorner, terrain: Terrain, units: UnitSystem): readonly RideFinding[] | null {
+    return this.said.get(corner.of)?.get(findingsKey(corner, terrain, units)) ?? null
+  }
+
+  keepFindings(corner: DrivenCorner, terrain: Terrain, units: UnitSystem, findings: readonly RideFinding[]): void {
+    const known = this.said.get(corner.of) ?? new Map<string, readonly RideFinding[]>()
+    this.said.set(corner.of, known.set(findingsKey(corner, terrain, units), findings))
+  }
+
+  keepPoint(corner: DrivenCorner, terrain: Terrain, point: SweptPoint | null): void {
+    const known = this.points.get(corner.of) ?? new Map<string, SweptPoint | null>()
+    this.points.set(corner.of, known.set(keyOf(corner, terrain), point))
   }
 }

@@ -1,23 +1,28 @@
-import type { Corner, Terrain } from '../../core/plan/schema.ts'
-import type { Ridden, RideAsk } from '../workers/messages.ts'
+import type { Axle, Terrain, UnitSystem } from '../../core/plan/schema.ts'
+import type { RideFinding } from '../../core/ride/findings/rule.ts'
+import type { Answer, Ask, Ridden } from '../workers/messages.ts'
 import type { CallOff, Hearer } from '../workers/pool.ts'
 import { landingLimit, nextDrop } from './landing-limit.ts'
 import { terrainKey } from './terrain.ts'
 import { RideCache, type SweptPoint } from './terrain-cache.ts'
+import { type DrivenCorner, sameDriven } from './terrain-driven.ts'
 import { coarseFirst, type Sweep } from './terrain-sweep.ts'
 
 /** Works rides out, somewhere that is not the page. */
 export interface Rider {
   warm(count: number): void
-  run(ask: RideAsk, rank: number, hear: Hearer<Ridden>): CallOff
+  run(ask: Ask, rank: number, hear: Hearer<Answer>): CallOff
 }
 
 export interface RideRequest {
   /** What it is about: the rides of another subject are not shown while these are worked out. */
   readonly subject: string
   readonly terrain: Terrain
-  /** The setup shown, and the one it is compared with. */
-  readonly corners: readonly Corner[]
+  /** The axle shown: what is worth saying is said of it. */
+  readonly axle: Axle
+  readonly units: UnitSystem
+  /** Its corner, and that of the setup it is compared with. */
+  readonly corners: readonly DrivenCorner[]
   readonly sweep: Sweep | null
 }
 
@@ -28,6 +33,8 @@ export interface RunsView {
   readonly settled: boolean
   /** One row for each corner, rising. */
   readonly swept: readonly (readonly SweptPoint[])[]
+  /** What is worth saying of the axle shown, worst first; null until that is known. */
+  readonly findings: readonly RideFinding[] | null
   /** Rides done and asked for, once it takes longer than people wait for; null when nothing is under way. */
   readonly work: { readonly done: number; readonly total: number } | null
   /** Stopped by hand, with rides left to do. */
@@ -36,7 +43,15 @@ export interface RunsView {
   readonly fault: string | null
 }
 
-const NOTHING: RunsView = { rides: [], settled: true, swept: [], work: null, stopped: false, fault: null }
+const NOTHING: RunsView = {
+  rides: [],
+  settled: true,
+  swept: [],
+  findings: null,
+  work: null,
+  stopped: false,
+  fault: null,
+}
 
 /** Work shorter than this shows no progress, ms. */
 const UNSEEN = 300
@@ -45,13 +60,20 @@ const REST = 250
 /** A landing limit is looked for until it is known this well, m. */
 const LIMIT_WITHIN = 0.0064
 
-const RANK = { ride: 0, sweep: 1 } as const
+const RANK = { ride: 0, findings: 1, sweep: 2 } as const
 
 const sameRequest = (a: RideRequest, b: RideRequest): boolean =>
   a.subject === b.subject &&
+  a.axle === b.axle &&
+  a.units === b.units &&
+  a.terrain.name === b.terrain.name &&
   terrainKey(a.terrain) === terrainKey(b.terrain) &&
   a.corners.length === b.corners.length &&
-  a.corners.every((corner, i) => corner === b.corners[i])
+  a.corners.every((corner, i) => sameDriven(corner, b.corners[i]!))
+
+/** Each once. */
+const distinct = (corners: readonly DrivenCorner[]): DrivenCorner[] =>
+  corners.filter((corner, i) => corners.findIndex(each => sameDriven(each, corner)) === i)
 
 /** Rides of the terrain page: what is asked last is worked out first, and what was ridden before is remembered. */
 export class TerrainRuns {
@@ -114,20 +136,26 @@ export class TerrainRuns {
       rides: stale ? this.view.rides : known,
       settled,
       swept: this.sweptNow(request),
+      findings: this.findingsNow(request) ?? (stale ? this.view.findings : null),
       work: null,
       stopped: false,
       fault: null,
     })
-    corners.forEach((corner, i) => {
-      if (known[i] === null && corners.indexOf(corner) === i) this.ride(request, corner)
-    })
+    const missing = corners.filter((_, i) => known[i] === null)
+    for (const corner of distinct(missing)) this.ride(request, corner)
     this.timers = [setTimeout(() => this.beSlow(), UNSEEN)]
-    if (sweep !== null) this.timers.push(setTimeout(() => this.sweepAll(request, sweep), settled ? 0 : REST))
+    const further = (): void => {
+      this.findOut(request)
+      if (sweep !== null) this.sweepAll(request, sweep)
+    }
+    this.timers.push(setTimeout(further, settled ? 0 : REST))
   }
 
-  private ride(request: RideRequest, corner: Corner): void {
+  private ride(request: RideRequest, corner: DrivenCorner): void {
     const { terrain } = request
-    this.job({ corner, terrain, trace: true }, RANK.ride, ridden => {
+    this.job({ kind: 'ride', driven: corner.driven, terrain, trace: true }, RANK.ride, answer => {
+      if (answer.kind !== 'ride') return
+      const { ridden } = answer
       this.cache.keepRide(corner, terrain, ridden)
       this.cache.keepPoint(corner, terrain, pointOf(request.sweep?.present ?? 0, ridden))
       const rides = request.corners.map(each => this.cache.ride(each, terrain))
@@ -138,32 +166,49 @@ export class TerrainRuns {
     })
   }
 
+  private findOut(request: RideRequest): void {
+    const { axle, terrain, units, corners } = request
+    const [corner] = corners
+    if (corner === undefined || this.findingsNow(request) !== null) return
+    this.job({ kind: 'findings', driven: corner.driven, axle, terrain, units }, RANK.findings, answer => {
+      if (answer.kind !== 'findings') return
+      this.cache.keepFindings(corner, terrain, units, answer.findings)
+      this.patch({ findings: answer.findings })
+    })
+  }
+
+  private findingsNow({ corners, terrain, units }: RideRequest): readonly RideFinding[] | null {
+    const [corner] = corners
+    return corner === undefined ? null : this.cache.findings(corner, terrain, units)
+  }
+
   private sweepAll(request: RideRequest, sweep: Sweep): void {
-    const corners = new Set(request.corners)
+    const corners = distinct(request.corners)
     for (const value of coarseFirst(sweep.values))
       for (const corner of corners) this.sweepOne(request, sweep, corner, value)
     if (sweep.by === 'drop') for (const corner of corners) this.narrow(request, sweep, corner)
   }
 
-  private sweepOne(request: RideRequest, sweep: Sweep, corner: Corner, value: number): void {
+  private sweepOne(request: RideRequest, sweep: Sweep, corner: DrivenCorner, value: number): void {
     const terrain = sweep.at(value)
     if (this.cache.point(corner, terrain) !== undefined) return
-    this.job({ corner, terrain, trace: false }, RANK.sweep, ridden => {
-      this.cache.keepPoint(corner, terrain, pointOf(value, ridden))
+    this.job({ kind: 'ride', driven: corner.driven, terrain, trace: false }, RANK.sweep, answer => {
+      if (answer.kind !== 'ride') return
+      this.cache.keepPoint(corner, terrain, pointOf(value, answer.ridden))
       this.patch({ swept: this.sweptNow(request) })
       if (sweep.by === 'drop') this.narrow(request, sweep, corner)
     })
   }
 
   /** Looks closer at where a landing begins to bottom, once the coarse look is done. */
-  private narrow(request: RideRequest, sweep: Sweep, corner: Corner): void {
+  private narrow(request: RideRequest, sweep: Sweep, corner: DrivenCorner): void {
     if (sweep.values.some(value => this.cache.point(corner, sweep.at(value)) === undefined)) return
     const next = nextDrop(landingLimit(this.pointsOf(request, corner)), LIMIT_WITHIN)
     if (next !== null) this.sweepOne(request, sweep, corner, next)
   }
 
   /** Values looked at beyond the sweep's own, to narrow a limit down. */
-  private pointsOf({ sweep, terrain }: RideRequest, corner: Corner): SweptPoint[] {
+  private pointsOf({ sweep, terrain }: RideRequest, corner: DrivenCorner): SweptPoint[] {
     if (sweep === null) return []
     const points: SweptPoint[] = []
     const add = (point: SweptPoint | null | undefined): void => {
@@ -186,16 +231,16 @@ export class TerrainRuns {
     return request.corners.map(corner => this.pointsOf(request, corner))
   }
 
-  private job(ask: RideAsk, rank: number, keep: (ridden: Ridden) => void): void {
+  private job(ask: Ask, rank: number, keep: (answer: Answer) => void): void {
     this.total += 1
     const over = (): void => {
       this.underWay.delete(callOff)
       this.done += 1
     }
     const callOff = this.rider.run(ask, rank, {
-      done: ridden => {
+      done: answer => {
         over()
-        keep(ridden)
+        keep(answer)
         this.patch({ work: this.progress() })
       },
       failed: fault => {

@@ -29,15 +29,29 @@ function roundUp(value: number): number {
   return step * power
 }
 
-/** What a terrain can be swept along: how fast it is driven, or how high the drop is. */
+/** How long a ride lasts, s; a rough road and a landing last as long at any speed or height. */
+const lasting = (terrain: Terrain, tireRadius: number): number =>
+  terrain.kind === 'whoops' || terrain.kind === 'ledge' ? roadOf(terrain, tireRadius).duration : 0
+
+const known = new WeakMap<Terrain, { tireRadius: number; sweep: Sweep | null }>()
+
+/** What a terrain can be swept along: how fast it is driven, or how high the drop is. The same one for the same terrain. */
 export function sweepOf(terrain: Terrain, tireRadius: number): Sweep | null {
+  const before = known.get(terrain)
+  if (before?.tireRadius === tireRadius) return before.sweep
+  const sweep = planSweep(terrain, tireRadius)
+  known.set(terrain, { tireRadius, sweep })
+  return sweep
+}
+
+function planSweep(terrain: Terrain, tireRadius: number): Sweep | null {
   const by: SweptBy | null = terrain.kind === 'landing' ? 'drop' : 'speed' in terrain ? 'speed' : null
   if (by === null) return null
   const present = terrain.kind === 'landing' ? terrain.drop : terrain.speed
   const at = (value: number): Terrain => ({ ...terrain, [by]: value }) as Terrain
   const far = 2 * Math.max(present, LEAST[by])
   const step = roundUp(far / COUNT)
-  const lasts = (value: number): number => roadOf(at(value), tireRadius).duration
+  const lasts = (value: number): number => lasting(at(value), tireRadius)
   const longest = Math.max(LONGEST, 1.5 * lasts(present))
   const values = Array.from({ length: Math.floor(far / step + 1e-9) }, (_, i) => (i + 1) * step).filter(
     value => Math.abs(value - present) > 0.05 * step && lasts(value) <= longest,

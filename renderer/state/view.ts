@@ -27,6 +27,7 @@ export function showSetup(store: Store, setup: string): void {
 
 export const compareWith = (store: Store, compared: string | null) => look(store, { compared })
 
+export const rideWholeCar = (store: Store, wholeCar: boolean) => look(store, { wholeCar })
 export const showTerrain = (store: Store, terrain: string) => look(store, { terrain })
 
 /** Puts the wheel somewhere in the travel, m from ride height. */

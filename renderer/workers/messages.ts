@@ -1,21 +1,57 @@
-import type { Corner, Terrain } from '../../core/plan/schema.ts'
-import type { Ride, RideOutcome, RideTrace } from '../../core/ride/ride.ts'
+import type { Axle, AxleId, Corner, Terrain, UnitSystem } from '../../core/plan/schema.ts'
+import type { RideFinding } from '../../core/ride/findings/rule.ts'
+import type { CarOutcome, CarRide, CornerRide, RideTrace } from '../../core/ride/results.ts'
+
+/** What is driven: a corner by itself, or a corner of the whole car in heave and pitch, the wheels of both axles over the same road. */
+export type Driven =
+  | { readonly kind: 'corner'; readonly corner: Corner }
+  | {
+      readonly kind: 'car'
+      readonly axles: readonly { readonly id: AxleId; readonly corner: Corner }[]
+      /** m */
+      readonly wheelbase: number
+      /** Whose corner is asked about. */
+      readonly axle: AxleId
+    }
 
 /** One ride to be worked out. */
 export interface RideAsk {
-  readonly corner: Corner
+  readonly kind: 'ride'
+  readonly driven: Driven
   readonly terrain: Terrain
   /** Send back every moment as well, and not the figures alone. */
   readonly trace: boolean
 }
 
+/** What is worth saying of a ride: what it advises is tried, so this takes a few rides more. */
+export interface FindingsAsk {
+  readonly kind: 'findings'
+  readonly driven: Driven
+  /** The axle whose corner is asked about. */
+  readonly axle: Axle
+  readonly terrain: Terrain
+  readonly units: UnitSystem
+}
+
+export type Ask = RideAsk | FindingsAsk
+
 /** Every moment of a ride; its arrays change hands without being copied. */
 export type Trace = RideTrace
 
-export type Rode = Omit<Ride, 'trace'> & { readonly trace: Trace | null }
+export interface Rode extends Omit<CornerRide, 'trace'> {
+  readonly ok: true
+  readonly trace: Trace | null
+  /** How far the body turned, nose down positive, rad; null where each axle moved by itself. */
+  readonly pitch: { readonly least: number; readonly most: number } | null
+}
 
 /** What came of a ride: its figures, and every moment where that was asked for; or why it did not get to its end. */
-export type Ridden = Rode | Exclude<RideOutcome, Ride>
+export type Ridden = Rode | Exclude<CarOutcome, CarRide>
+
+export type Answer =
+  | { readonly kind: 'ride'; readonly ridden: Ridden }
+  /** None where there is no ride to speak of. */
+  | { readonly kind: 'findings'; readonly findings: readonly RideFinding[] }
 
 /** From the page to a worker, and back. `id` says which question an answer belongs to; one that nobody waits for any more is dropped. */
 export interface Question<A> {

@@ -1,13 +1,13 @@
-import type { Question, Reply, Ridden, RideAsk } from './messages.ts'
-import { handedOver, ridden } from './ridden.ts'
+import { answerTo, handedOver } from './answer.ts'
+import type { Answer, Ask, Question, Reply } from './messages.ts'
 
-/** What runs beside the page: takes a ride, works it out, sends it back. */
-addEventListener('message', ({ data }: MessageEvent<Question<RideAsk>>) => {
+/** What runs beside the page: takes a question about a ride, works it out, sends the answer back. */
+addEventListener('message', ({ data }: MessageEvent<Question<Ask>>) => {
   const { id, ask } = data
   try {
-    const answer = ridden(ask)
-    postMessage({ id, answer } satisfies Reply<Ridden>, { transfer: handedOver(answer) })
+    const answer = answerTo(ask)
+    postMessage({ id, answer } satisfies Reply<Answer>, { transfer: handedOver(answer) })
   } catch (fault) {
-    postMessage({ id, fault: fault instanceof Error ? fault.message : String(fault) } satisfies Reply<Ridden>)
+    postMessage({ id, fault: fault instanceof Error ? fault.message : String(fault) } satisfies Reply<Answer>)
   }
 })

@@ -2,10 +2,12 @@ import { memo } from 'react'
 import { Picture, Unspoken } from '../marks/Group.tsx'
 import { patternFill } from '../patterns/ChartPatterns.tsx'
 import { OTHER_DASH } from '../plate/cross-lines.ts'
+import type { MarkPlace } from '../plate/labels/mark-places.ts'
 import { ChartText, HALO } from '../text/ChartText.tsx'
 import { cutBars, stepsPath, zonePath } from './histogram-geometry.ts'
 import { terrainLabels } from './labels.ts'
 import { spansOnStop } from './moment.ts'
+import { markBox } from './ride-marks.ts'
 import { forcesSentence, histogramSentence, traceSentence } from './sentences.ts'
 import { areaPath, linePath } from './signal-path.ts'
 import type { TerrainScene } from './terrain-scene.ts'
@@ -18,6 +20,10 @@ interface LayerProps {
 interface NamedProps extends LayerProps {
   /** The terrain's name. */
   readonly subject: string
+}
+
+interface MarkedProps {
+  readonly marks: readonly MarkPlace[]
 }
 
 interface PatternProps extends LayerProps {
@@ -191,8 +197,8 @@ export const TerrainHistogram = memo(function TerrainHistogram({ scene, patterns
 })
 
 /** The lines across, and every word that stands still. */
-export const TerrainWords = memo(function TerrainWords({ scene, subject }: NamedProps) {
-  const { labels, leaders } = terrainLabels(scene, subject)
+export const TerrainWords = memo(function TerrainWords({ scene, subject, marks }: NamedProps & MarkedProps) {
+  const { labels, leaders } = terrainLabels(scene, subject, marks.map(markBox))
   return (
     <Unspoken>
       {travelLines(scene).map(({ id, y, width, ink, dash, from, to }) => (

@@ -1,10 +1,13 @@
 import { type PointerEvent, useMemo, useRef } from 'react'
+import type { Finding } from '../../../core/budget/results.ts'
 import type { Axle } from '../../../core/plan/schema.ts'
 import { CornerDrawing } from '../drawing/CornerDrawing.tsx'
 import { ChartPatterns } from '../patterns/ChartPatterns.tsx'
+import { FindingMark } from '../plate/FindingMarks.tsx'
 import { type Size, useSize } from '../plate/use-size.ts'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { momentOf } from './reading.ts'
+import { rideMarks } from './ride-marks.ts'
 import {
   TerrainHistogram,
   TerrainOverview,
@@ -26,6 +29,10 @@ export interface TerrainPlateProps {
   readonly time: number
   readonly onTime: (time: number) => void
   readonly onPlay: () => void
+  readonly findings: readonly Finding[]
+  readonly focusedFinding: string | null
+  readonly onFocusFinding: (id: string | null) => void
+  readonly onTakeFinding: (id: string) => void
 }
 
 /** Drawing, trace, forces and histogram of a ride on the wheel travel axis, as large as its parent. */
@@ -48,13 +55,28 @@ interface DrawingProps extends TerrainPlateProps {
 
 const PATTERNS = 'terrain'
 
-function TerrainDrawing({ axle, view, subject, time, onTime, onPlay, size, family }: DrawingProps) {
+function TerrainDrawing(props: DrawingProps) {
+  const {
+    axle,
+    view,
+    subject,
+    time,
+    onTime,
+    onPlay,
+    findings,
+    focusedFinding,
+    onFocusFinding,
+    onTakeFinding,
+    size,
+    family,
+  } = props
   const measure = useMemo(() => canvasMeasure(family), [family])
   const { from, to } = timeWindow(durationOf(view), time)
   const scene = useMemo(
     () => terrainScene(view, { from, to }, size.width, size.height, measure),
     [view, from, to, size, measure],
   )
+  const marks = useMemo(() => rideMarks(scene, findings), [scene, findings])
   const { frame, axis, duration, time: across } = scene
   const { shown, other, system } = view
   const ridden = duration > 0
@@ -109,7 +131,7 @@ function TerrainDrawing({ axle, view, subject, time, onTime, onPlay, size, famil
       <TerrainRules scene={scene} />
       <TerrainHistogram scene={scene} patterns={PATTERNS} />
       <TerrainTraces scene={scene} patterns={PATTERNS} subject={subject} />
-      <TerrainWords scene={scene} subject={subject} />
+      <TerrainWords scene={scene} subject={subject} marks={marks} />
       <TerrainOverview scene={scene} />
       {ridden ? (
         <>
@@ -134,6 +156,15 @@ function TerrainDrawing({ axle, view, subject, time, onTime, onPlay, size, famil
             <TimeCursor scene={scene} time={time} onTime={onTime} onPlay={onPlay} />
           </g>
           <WheelTag scene={scene} wheel={wheel} />
+          {marks.map(place => (
+            <FindingMark
+              key={place.finding.id}
+              place={place}
+              focused={focusedFinding === place.finding.id}
+              onFocusFinding={onFocusFinding}
+              onTakeFinding={onTakeFinding}
+            />
+          ))}
         </>
       ) : null}
     </svg>

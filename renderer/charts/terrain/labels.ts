@@ -248,14 +248,15 @@ function lineNames(scene: TerrainScene): TerrainLabels {
 /** Half the height a line keeps clear of words, px. */
 const CLEAR = 2.5
 
-/** @param subject the terrain's name */
-export function terrainLabels(scene: TerrainScene, subject: string): TerrainLabels {
+/** @param subject the terrain's name; @param taken what words keep off */
+export function terrainLabels(scene: TerrainScene, subject: string, taken: readonly Box[] = []): TerrainLabels {
   const { frame, measure, groundAt } = scene
   const placer = new Placer({ x: 0, y: 0, width: frame.width, height: frame.height }, measure, groundAt)
   heads(scene, placer, subject)
   rulers(scene, placer)
   for (const { y, from, to } of travelLines(scene))
     placer.room.takeExactly({ x: from + 30, y: y - CLEAR, width: Math.max(0, to - from - 30), height: 2 * CLEAR })
+  for (const box of taken) placer.room.take(box)
   cutShares(scene, placer)
   zoneShares(scene, placer)
   bottomNotes(scene, placer)

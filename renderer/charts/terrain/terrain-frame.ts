@@ -59,8 +59,8 @@ export function terrainFrame(width: number, height: number, windowed: boolean): 
   const room = Math.max(height - head, 1)
   const time = Math.min(small ? 17 : 20, room * 0.08)
   const over = windowed ? Math.min(small ? 13 : 16, room * 0.06) : 0
-  const forces = Math.min(clamp(room * 0.25, 58, 210), room * 0.3)
-  const road = Math.min(clamp(room * 0.09, 20, 56), room * 0.12)
+  const forces = Math.min(clamp(room * 0.24, 56, 210), room * 0.3)
+  const road = Math.min(clamp(room * 0.08, 20, 56), room * 0.12)
   const gap = Math.min(small ? 7 : 10, room * 0.03)
   const timeTop = height - time - over
   const forcesTop = timeTop - forces

@@ -25,7 +25,8 @@ export function RideWork({ runs, view }: { readonly runs: TerrainRuns; readonly 
   return (
     <p className="ride-work">
       <progress className="work-bar" max={work.total} value={work.done} aria-label="Rides worked out" />
-      Ride {work.done + 1} of {work.total}{' '}
+      <span className="wide-only">Ride </span>
+      {work.done + 1} of {work.total}{' '}
       <button type="button" className="step" onClick={() => runs.stop()}>
         Stop
       </button>

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react'
 import { Switch } from '../../fields/Switch.tsx'
+import { shownSetup } from '../../state/selectors.ts'
 import { shownTerrain } from '../../state/terrain.ts'
-import { showTerrain } from '../../state/view.ts'
+import { rideWholeCar, showTerrain } from '../../state/view.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { describeTerrain, terrainName } from './describe.ts'
@@ -38,6 +39,26 @@ function Chooser() {
   )
 }
 
+/** Whether both axles move under one body. */
+function WholeCar() {
+  const store = useStore()
+  const { both, wholeCar } = useSelectGroup(state => ({
+    both: shownSetup(state).setup.axles.length === 2,
+    wholeCar: state.view.wholeCar,
+  }))
+  return both ? (
+    <label className="whole-car">
+      <input
+        type="checkbox"
+        checked={wholeCar}
+        aria-label="Whole car: both axles under one body that heaves and pitches"
+        onChange={event => rideWholeCar(store, event.currentTarget.checked)}
+      />
+      whole car
+    </label>
+  ) : null
+}
+
 interface StripProps {
   readonly playback: Playback
   /** There is nothing to play. */
@@ -61,6 +82,7 @@ export function TerrainStrip({ playback, still, children }: StripProps) {
           Change it
         </button>
       </p>
+      <WholeCar />
       {children}
       <div className="terrain-play">
         <Switch label="Pace" options={PACES} value={pace} onChange={setPace} />

@@ -55,6 +55,7 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
   })
   const g = (acceleration: number): string =>
     formatMeasure(acceleration, 'acceleration', system, { unit: true, digits: acceleration >= 98 ? 0 : 1 })
+  const angle = (value: number): string => formatMeasure(value, 'angle', system, { unit: true })
   const length = (value: number): string =>
     formatMeasure(onTape(value, system), 'length', system, {
       sign: true,
@@ -85,6 +86,13 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
     row('Wheel comes up to', ride => (ride.bottoms > 0 ? 'full bump' : length(ride.wheelMax))),
     row('Hardest chassis jolt', ride => g(ride.chassisAccelMax), 'chassisAccelMax'),
     row('Chassis shaking, rms', ride => g(ride.chassisAccelRms), 'chassisAccelRms'),
+    ...(rides.some(({ ride }) => ride !== null && ride.pitch !== null)
+      ? [
+          row('Nose down, and up', ({ pitch }) =>
+            pitch === null ? '' : `${angle(pitch.most)}, ${angle(-pitch.least)}`,
+          ),
+        ]
+      : []),
     row('Time off the ground', ride => shownShare(ride.share.air)),
   ]
 }

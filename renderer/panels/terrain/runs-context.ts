@@ -1,9 +1,12 @@
-import { createContext, useContext, useEffect, useMemo, useSyncExternalStore } from 'react'
+import { createContext, useContext, useEffect, useSyncExternalStore } from 'react'
+import type { Axle, Setup } from '../../../core/plan/schema.ts'
 import { comparedSetup, shownAxle, shownSetup } from '../../state/selectors.ts'
+import type { State } from '../../state/state.ts'
 import { shownTerrain } from '../../state/terrain.ts'
+import { cornerAlone, cornerOfCar, type DrivenCorner, sameDriven } from '../../state/terrain-driven.ts'
 import { type RideRequest, type RunsView, TerrainRuns } from '../../state/terrain-runs.ts'
 import { sweepOf } from '../../state/terrain-sweep.ts'
-import { useSelectGroup } from '../../window-context.ts'
+import { useSelect } from '../../window-context.ts'
 import { ridePool } from '../../workers/ride-pool.ts'
 
 let known: TerrainRuns | null = null
@@ -22,28 +25,52 @@ function useRuns(): TerrainRuns {
   return given ?? windowRuns()
 }
 
+/** What is driven in a setup: the corner of its axle by itself, or in the whole car. */
+const drivenIn = ({ plan, view }: State, setup: Setup, axle: Axle): DrivenCorner | null =>
+  view.wholeCar ? cornerOfCar(setup, axle.id, plan.vehicle.wheelbase) : cornerAlone(axle.corner)
+
+const sameRequest = (a: RideRequest | null, b: RideRequest | null): boolean =>
+  a === b ||
+  (a !== null &&
+    b !== null &&
+    a.subject === b.subject &&
+    a.axle === b.axle &&
+    a.units === b.units &&
+    a.terrain === b.terrain &&
+    a.corners.length === b.corners.length &&
+    a.corners.every((corner, i) => sameDriven(corner, b.corners[i]!)))
+
+/** What the page shows, as a question; null where there is nothing to ride. */
+function asked(state: State): RideRequest | null {
+  const terrain = shownTerrain(state)?.terrain
+  if (terrain === undefined) return null
+  const { axle } = shownAxle(state)
+  const { setup } = shownSetup(state)
+  const compared = comparedSetup(state)
+  // A setup with one axle has no whole car: its corner is ridden by itself.
+  const own = drivenIn(state, setup, axle) ?? cornerAlone(axle.corner)
+  const other = compared === null ? null : drivenIn(state, compared.setup, compared.axle)
+  return {
+    subject: [axle.id, setup.id, compared?.setup.id, terrain.id, own.driven.kind].join('\n'),
+    axle,
+    units: state.plan.units,
+    terrain,
+    corners: other === null ? [own] : [own, other],
+    sweep: sweepOf(terrain, axle.corner.tire.radius),
+  }
+}
+
 /** Rides of what is shown: asked for whenever that changes, called off when the page is left. */
-export function useRides(): { readonly runs: TerrainRuns; readonly view: RunsView } {
+export function useRides(): {
+  readonly runs: TerrainRuns
+  readonly request: RideRequest | null
+  readonly view: RunsView
+} {
   const runs = useRuns()
-  const { terrain, axle, setup, compared, other } = useSelectGroup(state => {
-    const against = comparedSetup(state)
-    return {
-      terrain: shownTerrain(state)?.terrain ?? null,
-      axle: shownAxle(state).axle,
-      setup: shownSetup(state).setup.id,
-      compared: against?.setup.id ?? null,
-      other: against?.axle.corner ?? null,
-    }
-  })
-  const request = useMemo((): RideRequest | null => {
-    if (terrain === null) return null
-    const corners = other === null ? [axle.corner] : [axle.corner, other]
-    const subject = [axle.id, setup, compared, terrain.id].join('\n')
-    return { subject, terrain, corners, sweep: sweepOf(terrain, axle.corner.tire.radius) }
-  }, [terrain, axle.corner, axle.id, other, setup, compared])
+  const request = useSelect(asked, sameRequest)
   useEffect(() => runs.warm(2), [runs])
   useEffect(() => runs.ask(request), [runs, request])
   useEffect(() => () => runs.ask(null), [runs])
   const view = useSyncExternalStore(runs.subscribe, runs.read)
-  return { runs, view }
+  return { runs, request, view }
 }

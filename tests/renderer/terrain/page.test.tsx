@@ -85,7 +85,7 @@ describe('the terrain page', () => {
     const { files, finish, waiting, rest } = open()
     finish()
     act(() => void put(files.store, 'gap', 'corner.stop.gap', 0.02))
-    expect(waiting().map(({ ask }) => (ask.corner.stop as { gap: number }).gap)).toEqual([0.02])
+    expect(waiting().map(({ ask }) => ask.driven)).toMatchObject([{ corner: { stop: { gap: 0.02 } } }])
     rest(0)
     finish()
   })

@@ -1,24 +1,35 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { cornerModel } from '../../../core/corner/corner.ts'
-import type { Corner, Terrain } from '../../../core/plan/schema.ts'
+import type { Axle, Corner, Setup, Terrain } from '../../../core/plan/schema.ts'
 import { ride } from '../../../core/ride/ride.ts'
 import { landingLimit, nextDrop } from '../../../renderer/state/landing-limit.ts'
+import { cornerAlone, cornerOfCar } from '../../../renderer/state/terrain-driven.ts'
 import { type RideRequest, TerrainRuns } from '../../../renderer/state/terrain-runs.ts'
 import { coarseFirst, sweepOf } from '../../../renderer/state/terrain-sweep.ts'
-import type { Ridden, RideAsk } from '../../../renderer/workers/messages.ts'
+import { answerTo } from '../../../renderer/workers/answer.ts'
+import type { Answer, Ask } from '../../../renderer/workers/messages.ts'
 import { WorkerPool } from '../../../renderer/workers/pool.ts'
-import { ridden } from '../../../renderer/workers/ridden.ts'
-import { sampleCorner, withCorner } from '../charts/sample-axles.ts'
+import { sampleAxle, sampleCorner, withCorner } from '../charts/sample-axles.ts'
 import { someHands } from '../workers/some-hands.ts'
 import { terrains } from './rode.ts'
 import { someRider } from './some-runs.ts'
 
 const stiffer = withCorner({ unsprungMass: 80 }).corner
 
+const axles = new Map<Corner, Axle>()
+
+const axleWith = (corner: Corner): Axle => {
+  const axle = axles.get(corner) ?? { ...sampleAxle, corner }
+  axles.set(corner, axle)
+  return axle
+}
+
 const asking = (corners: readonly Corner[], terrain: Terrain = terrains.ledge, subject = 'rear'): RideRequest => ({
   subject,
   terrain,
-  corners,
+  axle: axleWith(corners[0]!),
+  units: 'inch',
+  corners: corners.map(cornerAlone),
   sweep: sweepOf(terrain, 0.45),
 })
 
@@ -55,13 +66,13 @@ describe('rides of the terrain page', () => {
   })
 
   it('show the latest question alone, however late a worker comes with the answer to an older one', () => {
-    const { hands, hire } = someHands<RideAsk, Ridden>()
-    const runs = new TerrainRuns(new WorkerPool<RideAsk, Ridden>(hire, 2))
+    const { hands, hire } = someHands<Ask, Answer>()
+    const runs = new TerrainRuns(new WorkerPool<Ask, Answer>(hire, 2))
     runs.ask(asking([sampleCorner]))
     runs.ask(asking([stiffer]))
     const [old, fresh] = hands.map(({ asked }) => asked[0]!)
-    hands[1]!.answer(fresh!.id, ridden(fresh!.ask))
-    hands[0]!.answer(old!.id, ridden(old!.ask))
+    hands[1]!.answer(fresh!.id, answerTo(fresh!.ask))
+    hands[0]!.answer(old!.id, answerTo(old!.ask))
     expect(seen(runs)).toEqual([wheelMax(stiffer, terrains.ledge)])
     runs.ask(asking([sampleCorner]))
     expect(runs.read().settled).toBe(false)
@@ -170,10 +181,48 @@ describe('rides of the terrain page', () => {
     runs.ask(asking([sampleCorner]))
     expect(waiting().length).toBe(1)
     vi.advanceTimersByTime(250)
-    const [first, ...rest] = waiting()
-    expect(first!.ask).toMatchObject({ trace: true, terrain: terrains.ledge })
+    const [first, second, ...rest] = waiting()
+    expect(first!.ask).toMatchObject({ kind: 'ride', trace: true, terrain: terrains.ledge })
+    expect(second!.ask).toMatchObject({ kind: 'findings', terrain: terrains.ledge })
     expect(rest.length).toBeGreaterThan(8)
-    expect(rest.every(({ ask, rank }) => !ask.trace && rank > first!.rank)).toBe(true)
+    expect(rest.every(({ ask, rank }) => ask.kind === 'ride' && !ask.trace && rank > second!.rank)).toBe(true)
+  })
+
+  it('say what is worth saying, remember it, and say it in other units when asked to', () => {
+    const { rider, asked, answerAll } = someRider()
+    const runs = new TerrainRuns(rider)
+    const hard = { ...terrains.landing, drop: 2 }
+    runs.ask(asking([sampleCorner], hard))
+    expect(runs.read().findings).toBeNull()
+    vi.advanceTimersByTime(250)
+    answerAll()
+    expect(runs.read().findings?.[0]).toMatchObject({ id: 'ride-bottoms', severity: 'danger' })
+    runs.ask(asking([stiffer]))
+    runs.ask(asking([sampleCorner], hard))
+    expect(runs.read().findings?.[0]?.id).toBe('ride-bottoms')
+    const findings = () => asked.filter(({ ask, off }) => ask.kind === 'findings' && !off).length
+    const before = findings()
+    runs.ask({ ...asking([sampleCorner], hard), units: 'metric' })
+    vi.advanceTimersByTime(250)
+    expect(findings()).toBe(before + 1)
+  })
+
+  it('are not taken for those of the whole car, nor those of one axle for the other', () => {
+    const { rider, answerAll } = someRider()
+    const runs = new TerrainRuns(rider)
+    const rear = axleWith(sampleCorner)
+    const setup: Setup = { id: 'found', name: 'As found', axles: [{ ...rear, id: 'front', corner: stiffer }, rear] }
+    const car = (id: 'front' | 'rear'): RideRequest => ({
+      ...asking([sampleCorner], terrains.ledge, `car ${id}`),
+      corners: [cornerOfCar(setup, id, 2.8)!],
+    })
+    const rode = [asking([sampleCorner]), car('rear'), car('front')].map(request => {
+      runs.ask(request)
+      answerAll()
+      return seen(runs)[0]
+    })
+    expect(new Set(rode).size).toBe(3)
+    expect(cornerOfCar({ ...setup, axles: [rear] }, 'rear', 2.8)).toBeNull()
   })
 
   it('sweep to the figures of rides at those speeds', () => {

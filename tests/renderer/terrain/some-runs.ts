@@ -1,12 +1,12 @@
 import type { Rider } from '../../../renderer/state/terrain-runs.ts'
-import type { Ridden, RideAsk } from '../../../renderer/workers/messages.ts'
+import { answerTo } from '../../../renderer/workers/answer.ts'
+import type { Answer, Ask } from '../../../renderer/workers/messages.ts'
 import type { Hearer } from '../../../renderer/workers/pool.ts'
-import { ridden } from '../../../renderer/workers/ridden.ts'
 
 export interface AskedRide {
-  readonly ask: RideAsk
+  readonly ask: Ask
   readonly rank: number
-  readonly hear: Hearer<Ridden>
+  readonly hear: Hearer<Answer>
   off: boolean
   answered: boolean
 }
@@ -26,7 +26,7 @@ export function someRider() {
   }
   const answer = (ride: AskedRide): void => {
     ride.answered = true
-    ride.hear.done(ridden(ride.ask))
+    ride.hear.done(answerTo(ride.ask))
   }
   const fail = (ride: AskedRide, fault: string): void => {
     ride.answered = true

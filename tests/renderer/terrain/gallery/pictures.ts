@@ -6,7 +6,7 @@ import { serveWindow } from '../../../e2e/served.ts'
 
 /**
  * Pictures of the terrain page in the built window: `node --import tsx tests/renderer/terrain/gallery/pictures.ts out.png`.
- * --plan file.stopgap, --size 1024x700, --dark, --grey, --terrain Landing, --axle Front, --setup Proposed, --metric, --font FILE,
+ * --plan file.stopgap, --size 1024x700, --dark, --grey, --terrain Landing, --axle Front, --setup Proposed, --metric, --car, --font FILE,
  * --wait milliseconds, --press keys (one after the other, on the time), --play milliseconds.
  */
 const { values, positionals } = parseArgs({
@@ -21,6 +21,7 @@ const { values, positionals } = parseArgs({
     axle: { type: 'string' },
     setup: { type: 'string' },
     font: { type: 'string' },
+    car: { type: 'boolean', default: false },
     wait: { type: 'string', default: '2500' },
     press: { type: 'string', multiple: true, default: [] },
     play: { type: 'string' },
