@@ -1,47 +1,12 @@
-import type { Axle, Terrain, UnitSystem } from '../../core/plan/schema.ts'
 import type { RideFinding } from '../../core/ride/findings/rule.ts'
-import type { Answer, Ask, Ridden } from '../workers/messages.ts'
-import type { CallOff, Hearer } from '../workers/pool.ts'
+import type { Answer, Ask } from '../workers/messages.ts'
+import type { CallOff } from '../workers/pool.ts'
 import { landingLimit, nextDrop } from './landing-limit.ts'
-import { terrainKey } from './terrain.ts'
 import { RideCache, type SweptPoint } from './terrain-cache.ts'
 import { type DrivenCorner, sameDriven } from './terrain-driven.ts'
+import { LIMIT_WITHIN, pointOf, sweptPoints } from './terrain-points.ts'
+import { type RideRequest, type Rider, type RunsView, sameRequest } from './terrain-request.ts'
 import { coarseFirst, type Sweep } from './terrain-sweep.ts'
-
-/** Works rides out, somewhere that is not the page. */
-export interface Rider {
-  warm(count: number): void
-  run(ask: Ask, rank: number, hear: Hearer<Answer>): CallOff
-}
-
-export interface RideRequest {
-  /** What it is about: the rides of another subject are not shown while these are worked out. */
-  readonly subject: string
-  readonly terrain: Terrain
-  /** The axle shown: what is worth saying is said of it. */
-  readonly axle: Axle
-  readonly units: UnitSystem
-  /** Its corner, and that of the setup it is compared with. */
-  readonly corners: readonly DrivenCorner[]
-  readonly sweep: Sweep | null
-}
-
-export interface RunsView {
-  /** One for each corner asked for; null until there is one. */
-  readonly rides: readonly (Ridden | null)[]
-  /** The rides are those of what was asked last, and not of the moment before. */
-  readonly settled: boolean
-  /** One row for each corner, rising. */
-  readonly swept: readonly (readonly SweptPoint[])[]
-  /** What is worth saying of the axle shown, worst first; null until that is known. */
-  readonly findings: readonly RideFinding[] | null
-  /** Rides done and asked for, once it takes longer than people wait for; null when nothing is under way. */
-  readonly work: { readonly done: number; readonly total: number } | null
-  /** Stopped by hand, with rides left to do. */
-  readonly stopped: boolean
-  /** Why it cannot be worked out here at all. */
-  readonly fault: string | null
-}
 
 const NOTHING: RunsView = {
   rides: [],
@@ -57,19 +22,8 @@ const NOTHING: RunsView = {
 const UNSEEN = 300
 /** The sweep begins when the hands rest for this long, ms. */
 const REST = 250
-/** A landing limit is looked for until it is known this well, m. */
-const LIMIT_WITHIN = 0.0064
 
 const RANK = { ride: 0, findings: 1, sweep: 2 } as const
-
-const sameRequest = (a: RideRequest, b: RideRequest): boolean =>
-  a.subject === b.subject &&
-  a.axle === b.axle &&
-  a.units === b.units &&
-  a.terrain.name === b.terrain.name &&
-  terrainKey(a.terrain) === terrainKey(b.terrain) &&
-  a.corners.length === b.corners.length &&
-  a.corners.every((corner, i) => sameDriven(corner, b.corners[i]!))
 
 /** Each once. */
 const distinct = (corners: readonly DrivenCorner[]): DrivenCorner[] =>
@@ -203,32 +157,12 @@ export class TerrainRuns {
   /** Looks closer at where a landing begins to bottom, once the coarse look is done. */
   private narrow(request: RideRequest, sweep: Sweep, corner: DrivenCorner): void {
     if (sweep.values.some(value => this.cache.point(corner, sweep.at(value)) === undefined)) return
-    const next = nextDrop(landingLimit(this.pointsOf(request, corner)), LIMIT_WITHIN)
+    const next = nextDrop(landingLimit(sweptPoints(this.cache, request, corner)), LIMIT_WITHIN)
     if (next !== null) this.sweepOne(request, sweep, corner, next)
   }
 
-  /** Values looked at beyond the sweep's own, to narrow a limit down. */
-  private pointsOf({ sweep, terrain }: RideRequest, corner: DrivenCorner): SweptPoint[] {
-    if (sweep === null) return []
-    const points: SweptPoint[] = []
-    const add = (point: SweptPoint | null | undefined): void => {
-      if (point !== null && point !== undefined) points.push(point)
-    }
-    add(this.cache.point(corner, terrain))
-    for (const value of sweep.values) add(this.cache.point(corner, sweep.at(value)))
-    points.sort((a, b) => a.value - b.value)
-    if (sweep.by !== 'drop') return points
-    for (;;) {
-      const next = nextDrop(landingLimit(points), LIMIT_WITHIN)
-      const point = next === null ? null : this.cache.point(corner, sweep.at(next))
-      if (point === null || point === undefined) return points
-      points.push(point)
-      points.sort((a, b) => a.value - b.value)
-    }
-  }
-
   private sweptNow(request: RideRequest): SweptPoint[][] {
-    return request.corners.map(corner => this.pointsOf(request, corner))
+    return request.corners.map(corner => sweptPoints(this.cache, request, corner))
   }
 
   private job(ask: Ask, rank: number, keep: (answer: Answer) => void): void {
@@ -277,6 +211,3 @@ export class TerrainRuns {
     for (const hear of [...this.listeners]) hear()
   }
 }
-
-const pointOf = (value: number, ridden: Ridden): SweptPoint | null =>
-  ridden.ok ? { value, onStop: ridden.share.onStop, wheelMax: ridden.wheelMax, bottoms: ridden.bottoms } : null

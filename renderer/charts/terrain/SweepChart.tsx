@@ -5,7 +5,8 @@ import { type Size, useSize } from '../plate/use-size.ts'
 import { ChartText } from '../text/ChartText.tsx'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { linePath } from './signal-path.ts'
-import { type SweepView, sweepGeometry, sweepSentence } from './sweep-geometry.ts'
+import { type SweepView, sweepGeometry } from './sweep-geometry.ts'
+import { sweepSentence } from './sweep-words.ts'
 
 interface SweepChartProps {
   readonly view: SweepView

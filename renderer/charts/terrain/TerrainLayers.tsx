@@ -1,15 +1,10 @@
 import { memo } from 'react'
-import { Picture, Unspoken } from '../marks/Group.tsx'
-import { patternFill } from '../patterns/ChartPatterns.tsx'
-import { OTHER_DASH } from '../plate/cross-lines.ts'
+import { Unspoken } from '../marks/Group.tsx'
 import type { MarkPlace } from '../plate/labels/mark-places.ts'
-import { ChartText, HALO } from '../text/ChartText.tsx'
-import { cutBars, stepsPath, zonePath } from './histogram-geometry.ts'
+import { ChartText } from '../text/ChartText.tsx'
 import { terrainLabels } from './labels.ts'
 import { spansOnStop } from './moment.ts'
 import { markBox } from './ride-marks.ts'
-import { forcesSentence, histogramSentence, traceSentence } from './sentences.ts'
-import { areaPath, linePath } from './signal-path.ts'
 import type { TerrainScene } from './terrain-scene.ts'
 import { travelLines } from './travel-lines.ts'
 
@@ -24,10 +19,6 @@ interface NamedProps extends LayerProps {
 
 interface MarkedProps {
   readonly marks: readonly MarkPlace[]
-}
-
-interface PatternProps extends LayerProps {
-  readonly patterns: string
 }
 
 /** Zone tints behind trace and histogram. */
@@ -68,131 +59,6 @@ export const TerrainRules = memo(function TerrainRules({ scene }: LayerProps) {
       />
       <path d={`M${trace.x} ${axis.top}V${frame.height}`} stroke="var(--ink)" strokeWidth="1.5" />
     </Unspoken>
-  )
-})
-
-/** Road, wheel position and forces over time. */
-export const TerrainTraces = memo(function TerrainTraces({ scene, patterns, subject }: PatternProps & NamedProps) {
-  const { shown, other, road, frame, forces, axis, travel, time } = scene
-  const zero = forces.y(0)
-  const stops = {
-    shown: scene.view.shown.model.corner.stop !== null,
-    other: scene.view.other?.model.corner.stop != null,
-  }
-  return (
-    <>
-      <Unspoken>
-        <path d={areaPath(road, frame.road.bottom + 2)} fill="var(--metal)" />
-        <path d={linePath(road)} stroke="var(--ink3)" fill="none" strokeLinejoin="round" />
-      </Unspoken>
-      <Picture label={traceSentence(scene, subject)}>
-        {other === null ? null : (
-          <path
-            d={linePath(other.wheel)}
-            stroke="var(--ink2)"
-            strokeWidth="1.1"
-            strokeDasharray={OTHER_DASH}
-            fill="none"
-          />
-        )}
-        {shown === null ? null : (
-          <>
-            <path d={linePath(shown.wheel)} stroke="var(--ink)" strokeWidth="1.5" fill="none" strokeLinejoin="round" />
-            {shown.bottoms.map(at => (
-              <path key={at} d={`M${time.x(at) - 4} ${axis.y(travel.bump) - 2.5}h8l-4 -7z`} fill="var(--alarm)" />
-            ))}
-          </>
-        )}
-      </Picture>
-      <Picture label={forcesSentence(scene)}>
-        {other === null ? null : (
-          <>
-            <path
-              d={linePath(other.suspension)}
-              stroke="var(--ink2)"
-              strokeWidth="1.1"
-              strokeDasharray={OTHER_DASH}
-              fill="none"
-            />
-            {stops.other ? (
-              <path
-                d={linePath(other.stop)}
-                stroke="var(--stop)"
-                strokeWidth="1.1"
-                strokeDasharray={OTHER_DASH}
-                fill="none"
-              />
-            ) : null}
-          </>
-        )}
-        {shown === null ? null : (
-          <>
-            {stops.shown ? (
-              <path
-                d={areaPath(shown.stop, zero)}
-                fill={patternFill(patterns, 'stop')}
-                stroke="var(--stop)"
-                strokeLinejoin="round"
-              />
-            ) : null}
-            <path
-              d={linePath(shown.suspension)}
-              stroke="var(--ink)"
-              strokeWidth="1.5"
-              fill="none"
-              strokeLinejoin="round"
-            />
-            {shown.clipped.map(at => (
-              <path
-                key={at}
-                d={`M${time.x(at) - 4} ${frame.forces.top + 5}l4 -6l4 6`}
-                stroke="var(--alarm)"
-                strokeWidth="1.5"
-                fill="none"
-              />
-            ))}
-          </>
-        )}
-      </Picture>
-    </>
-  )
-})
-
-/** Time spent at each height, on the same axis as the trace. */
-export const TerrainHistogram = memo(function TerrainHistogram({ scene, patterns }: PatternProps) {
-  const { shown, other, axis, histogram, travel, frame } = scene
-  const zone = (name: 'droop' | 'coilover' | 'engagement'): string =>
-    shown === null ? '' : zonePath(shown.bars, name, travel.engagement, axis, histogram)
-  const end = histogram.x(histogram.cap)
-  return (
-    <Picture label={histogramSentence(scene)}>
-      {shown === null ? null : (
-        <>
-          <path d={zone('droop')} fill="var(--metal)" />
-          <path d={zone('coilover')} fill={patternFill(patterns, 'springs')} />
-          <path d={zone('engagement')} fill={patternFill(patterns, 'stop')} />
-          <path d={stepsPath(shown.bars, axis, histogram)} stroke="var(--ink)" strokeWidth="1.1" fill="none" />
-          {cutBars(shown.bars, histogram).map(({ from, to }) => (
-            <path
-              key={from}
-              d={`M${end - 7} ${axis.y(from) + 2}l4 ${axis.y(to) - axis.y(from) - 4}M${end - 3} ${axis.y(from) + 2}l4 ${axis.y(to) - axis.y(from) - 4}`}
-              stroke={HALO.sheet}
-              strokeWidth="1.5"
-            />
-          ))}
-        </>
-      )}
-      {other === null ? null : (
-        <path
-          d={stepsPath(other.bars, axis, histogram)}
-          stroke="var(--ink2)"
-          strokeWidth="1.1"
-          strokeDasharray={OTHER_DASH}
-          fill="none"
-        />
-      )}
-      <path d={`M${frame.histogram.x} ${axis.y(travel.bump)}V${axis.y(travel.droop)}`} stroke="var(--rule)" />
-    </Picture>
   )
 })
 

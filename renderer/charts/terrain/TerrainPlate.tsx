@@ -8,14 +8,9 @@ import { type Size, useSize } from '../plate/use-size.ts'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { momentOf } from './reading.ts'
 import { rideMarks } from './ride-marks.ts'
-import {
-  TerrainHistogram,
-  TerrainOverview,
-  TerrainRules,
-  TerrainTints,
-  TerrainTraces,
-  TerrainWords,
-} from './TerrainLayers.tsx'
+import { TerrainHistogram } from './TerrainHistogram.tsx'
+import { TerrainOverview, TerrainRules, TerrainTints, TerrainWords } from './TerrainLayers.tsx'
+import { TerrainTraces } from './TerrainTraces.tsx'
 import { TimeCursor, TimeReading, WheelTag } from './TimeCursor.tsx'
 import { durationOf, type TerrainView, terrainScene } from './terrain-scene.ts'
 import { timeWindow } from './time-axis.ts'

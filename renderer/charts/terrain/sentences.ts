@@ -1,6 +1,6 @@
 import { formatMeasure } from '../../../core/units/format.ts'
 import { onTape, spokenPosition } from '../text/length-spans.ts'
-import { shownShare } from './labels.ts'
+import { shownShare } from './shown-share.ts'
 import type { RiddenSetup, TerrainScene } from './terrain-scene.ts'
 
 /** What each chart says, in sentences, for someone who hears the page instead of seeing it. */

@@ -1,5 +1,4 @@
 import { scaleLinear } from 'd3'
-import { formatMeasure } from '../../../core/units/format.ts'
 import { fromUnit, type System, toUnit } from '../../../core/units/quantity.ts'
 import type { SweptPoint } from '../../state/terrain-cache.ts'
 import type { SweptBy } from '../../state/terrain-sweep.ts'
@@ -9,8 +8,9 @@ import { rulerNumber } from '../plate/budget-geometry.ts'
 import type { TravelMarks } from '../plate/travel.ts'
 import { lengthSpans, onTape } from '../text/length-spans.ts'
 import { type MeasureText, type Span, span } from '../text/span.ts'
-import { shownShare } from './labels.ts'
+import { shownShare } from './shown-share.ts'
 import type { Point } from './signal-path.ts'
+import { presentOf, SWEPT, sweptText } from './sweep-words.ts'
 
 /** What a sweep chart shows: share of the time on the stop, or how high the wheel comes. */
 export type SweepKind = 'on the stop' | 'highest wheel'
@@ -47,7 +47,6 @@ export interface SweepGeometry {
   readonly labels: readonly Label[]
 }
 
-const QUANTITY = { speed: 'speed', drop: 'length' } as const
 const AXIS = 10.5
 
 const figureOf = (point: SweptPoint, kind: SweepKind): number =>
@@ -60,17 +59,9 @@ function domainOf({ kind, shown, other, travel }: SweepView): [number, number] {
   return [Math.min(0, ...values), Math.max(travel.bump, 0.01, ...values) * 1.06]
 }
 
-/** The value of a setup at the present speed or drop. */
-const presentOf = (points: readonly SweptPoint[] | null, present: number): SweptPoint | null =>
-  points?.find(({ value }) => value === present) ?? null
-
-/** A value as its axis reads it. */
-const sweptText = (value: number, by: SweptBy, system: System): string =>
-  formatMeasure(value, QUANTITY[by], system, { unit: true, digits: 0, decimal: true })
-
 export function sweepGeometry(view: SweepView, width: number, height: number, measure: MeasureText): SweepGeometry {
   const { kind, by, present, far, shown, other, travel, system } = view
-  const quantity = QUANTITY[by]
+  const quantity = SWEPT[by]
   const left = Math.min(34, width * 0.2)
   const right = Math.max(left + 1, width - 10)
   const top = Math.min(16, height * 0.2)
@@ -185,24 +176,4 @@ export function sweepGeometry(view: SweepView, width: number, height: number, me
     yTicks: yTicks.map(up),
     labels: placer.labels,
   }
-}
-
-/** A sweep in sentences, for someone who hears the page. */
-export function sweepSentence(view: SweepView, names: readonly string[], against: string): string {
-  const { kind, by, present, shown, other, system } = view
-  const say = (point: SweptPoint): string =>
-    kind === 'on the stop'
-      ? shownShare(point.onStop)
-      : `${formatMeasure(onTape(point.wheelMax, system), 'length', system, { sign: true, unit: true })}${point.bottoms > 0 ? ', bottoming' : ''}`
-  const rows = [shown, ...(other === null ? [] : [other])].map((points, i) => {
-    const [first, last] = [points[0], points.at(-1)]
-    if (first === undefined || last === undefined) return `${names[i]}: not worked out yet.`
-    const here = presentOf(points, present)
-    const middle = here === null ? '' : `, ${say(here)} at the present ${sweptText(present, by, system)}`
-    return `${names[i]}: ${say(first)} at ${sweptText(first.value, by, system)}${middle}, ${say(last)} at ${sweptText(last.value, by, system)}.`
-  })
-  return [
-    `${kind === 'on the stop' ? 'Share of the time on the stop' : 'Highest wheel'} against ${against}.`,
-    ...rows,
-  ].join(' ')
 }

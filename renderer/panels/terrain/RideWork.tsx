@@ -1,4 +1,5 @@
-import type { RunsView, TerrainRuns } from '../../state/terrain-runs.ts'
+import type { RunsView } from '../../state/terrain-request.ts'
+import type { TerrainRuns } from '../../state/terrain-runs.ts'
 
 /** How far the rides are, once they take longer than people wait for, with a way to stop them; or why there are none. */
 export function RideWork({ runs, view }: { readonly runs: TerrainRuns; readonly view: RunsView }) {

@@ -1,7 +1,7 @@
 import type { ContactFigure } from '../../../core/ride/results.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import { fromUnit, type System } from '../../../core/units/quantity.ts'
-import { shownShare } from '../../charts/terrain/labels.ts'
+import { shownShare } from '../../charts/terrain/shown-share.ts'
 import { onTape } from '../../charts/text/length-spans.ts'
 import type { LandingLimit } from '../../state/landing-limit.ts'
 import type { Rode } from '../../workers/messages.ts'
@@ -65,7 +65,7 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
   const limits = rides.some(({ limit }) => limit !== null)
     ? [
         {
-          name: 'Highest drop without bottoming',
+          name: 'Highest drop it takes',
           cells: rides.map(({ limit }) => (limit === null ? null : exactly(landing(limit, system)))),
         },
       ]

@@ -3,8 +3,9 @@ import type { Axle, Setup } from '../../../core/plan/schema.ts'
 import { comparedSetup, shownAxle, shownSetup } from '../../state/selectors.ts'
 import type { State } from '../../state/state.ts'
 import { shownTerrain } from '../../state/terrain.ts'
-import { cornerAlone, cornerOfCar, type DrivenCorner, sameDriven } from '../../state/terrain-driven.ts'
-import { type RideRequest, type RunsView, TerrainRuns } from '../../state/terrain-runs.ts'
+import { cornerAlone, cornerOfCar, type DrivenCorner } from '../../state/terrain-driven.ts'
+import { type RideRequest, type RunsView, sameRequest } from '../../state/terrain-request.ts'
+import { TerrainRuns } from '../../state/terrain-runs.ts'
 import { sweepOf } from '../../state/terrain-sweep.ts'
 import { useSelect } from '../../window-context.ts'
 import { ridePool } from '../../workers/ride-pool.ts'
@@ -29,16 +30,8 @@ function useRuns(): TerrainRuns {
 const drivenIn = ({ plan, view }: State, setup: Setup, axle: Axle): DrivenCorner | null =>
   view.wholeCar ? cornerOfCar(setup, axle.id, plan.vehicle.wheelbase) : cornerAlone(axle.corner)
 
-const sameRequest = (a: RideRequest | null, b: RideRequest | null): boolean =>
-  a === b ||
-  (a !== null &&
-    b !== null &&
-    a.subject === b.subject &&
-    a.axle === b.axle &&
-    a.units === b.units &&
-    a.terrain === b.terrain &&
-    a.corners.length === b.corners.length &&
-    a.corners.every((corner, i) => sameDriven(corner, b.corners[i]!)))
+const sameQuestion = (a: RideRequest | null, b: RideRequest | null): boolean =>
+  a === b || (a !== null && b !== null && a.terrain === b.terrain && sameRequest(a, b))
 
 /** What the page shows, as a question; null where there is nothing to ride. */
 function asked(state: State): RideRequest | null {
@@ -67,7 +60,7 @@ export function useRides(): {
   readonly view: RunsView
 } {
   const runs = useRuns()
-  const request = useSelect(asked, sameRequest)
+  const request = useSelect(asked, sameQuestion)
   useEffect(() => runs.warm(2), [runs])
   useEffect(() => runs.ask(request), [runs, request])
   useEffect(() => () => runs.ask(null), [runs])

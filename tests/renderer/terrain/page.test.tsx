@@ -77,7 +77,7 @@ describe('the terrain page', () => {
     finish()
     rest(250)
     finish()
-    expect(table()[1]![0]).toBe('Highest drop without bottoming')
+    expect(table()[1]![0]).toBe('Highest drop it takes')
     expect(table()[1]![1]).toMatch(/in$/)
   })
 
@@ -154,6 +154,22 @@ describe('the terrain page', () => {
     expect(live()).toBe('')
     rest(1000)
     expect(live()).toMatch(/^Ledge\. As found: time on the stop/)
+  })
+
+  it('drives the whole car where it is told to, and says how far its nose went', () => {
+    const { finish, find, waiting, table, files } = open()
+    finish()
+    const names = () => table().map(([name]) => name)
+    expect(names()).not.toContain('Nose down, and up')
+    act(() => find<HTMLInputElement>('.whole-car input').click())
+    expect(files.store.read().view.wholeCar).toBe(true)
+    expect(find<HTMLInputElement>('.whole-car input').checked).toBe(true)
+    expect(waiting().map(({ ask }) => ask.driven)).toMatchObject([
+      { kind: 'car', axle: 'rear' },
+      { kind: 'car', axle: 'rear' },
+    ])
+    finish()
+    expect(table().find(([name]) => name === 'Nose down, and up')?.[1]).toMatch(/deg, .+ deg$/)
   })
 
   it('calls its rides off when it is left', () => {

@@ -1,4 +1,4 @@
-import type { Rider } from '../../../renderer/state/terrain-runs.ts'
+import type { Rider } from '../../../renderer/state/terrain-request.ts'
 import { answerTo } from '../../../renderer/workers/answer.ts'
 import type { Answer, Ask } from '../../../renderer/workers/messages.ts'
 import type { Hearer } from '../../../renderer/workers/pool.ts'

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { shownShare } from '../../../renderer/charts/terrain/labels.ts'
 import { momentWords, readingRows, spokenMoment } from '../../../renderer/charts/terrain/reading.ts'
 import { histogramSentence, traceSentence } from '../../../renderer/charts/terrain/sentences.ts'
-import { type SweepView, sweepGeometry, sweepSentence } from '../../../renderer/charts/terrain/sweep-geometry.ts'
+import { shownShare } from '../../../renderer/charts/terrain/shown-share.ts'
+import { type SweepView, sweepGeometry } from '../../../renderer/charts/terrain/sweep-geometry.ts'
+import { sweepSentence } from '../../../renderer/charts/terrain/sweep-words.ts'
 import { timeAfterKey } from '../../../renderer/charts/terrain/TimeCursor.tsx'
 import { terrainScene } from '../../../renderer/charts/terrain/terrain-scene.ts'
 import { describeTerrain } from '../../../renderer/panels/terrain/describe.ts'
@@ -23,7 +24,7 @@ describe('the table', () => {
       [gentle, hard].map(({ ride }, i) => ({ ride, stop: true, limit: i === 0 ? { takes: 0.51, fails: 0.52 } : null })),
       'inch',
     )
-    expect(cells(rows, 'Highest drop without bottoming')).toEqual([{ text: '20 in', about: false }, null])
+    expect(cells(rows, 'Highest drop it takes')).toEqual([{ text: '20 in', about: false }, null])
     expect(cells(rows, 'Bottoms')?.[0]).toEqual({ text: 'never', about: false })
     expect(cells(rows, 'Wheel comes up to')?.[1]).toEqual({ text: 'full bump', about: false })
     expect(cells(rows, 'Hardest chassis jolt')?.map(cell => cell?.about)).toEqual([false, true])
@@ -31,10 +32,7 @@ describe('the table', () => {
 
   it('says what is known of a limit that was not reached', () => {
     const said = (takes: number | null, fails: number | null) =>
-      cells(
-        figureRows([{ ride: null, stop: true, limit: { takes, fails } }], 'metric'),
-        'Highest drop without bottoming',
-      )
+      cells(figureRows([{ ride: null, stop: true, limit: { takes, fails } }], 'metric'), 'Highest drop it takes')
     expect(said(1, null)).toEqual([{ text: 'more than 1,000 mm', about: false }])
     expect(said(null, 0.05)).toEqual([{ text: 'less than 50 mm', about: false }])
   })

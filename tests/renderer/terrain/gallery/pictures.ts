@@ -59,6 +59,7 @@ try {
   const inSight = page.locator('.pages > button', { hasText: 'Terrain' })
   if (!(await inSight.isVisible())) await page.locator('.more-pages').click()
   await page.locator('.pages').getByText('Terrain').click()
+  if (values.car) await page.getByText('whole car').click()
   if (values.terrain !== undefined)
     await page.locator('.terrain-strip .switch').getByText(values.terrain).first().click()
   await page.waitForTimeout(Number(values.wait))
