@@ -1,5 +1,6 @@
 import { createContext, useCallback, useContext, useRef, useSyncExternalStore } from 'react'
 import type { Files } from './state/files.ts'
+import { type LateStore, lateOf } from './state/late.ts'
 import type { State } from './state/state.ts'
 import type { Store } from './state/store.ts'
 
@@ -13,9 +14,7 @@ export function useFiles(): Files {
 
 export const useStore = (): Store => useFiles().store
 
-/** Part of the state; the component is drawn again only when that part differs by `same`. */
-export function useSelect<T>(select: (state: State) => T, same: (a: T, b: T) => boolean = Object.is): T {
-  const store = useStore()
+function useSelection<T>(store: LateStore, select: (state: State) => T, same: (a: T, b: T) => boolean = Object.is): T {
   const last = useRef<{ part: T } | null>(null)
   const snapshot = useCallback(() => {
     const state = store.read()
@@ -27,6 +26,10 @@ export function useSelect<T>(select: (state: State) => T, same: (a: T, b: T) => 
   }, [store, select, same])
   return useSyncExternalStore(store.subscribe, snapshot)
 }
+
+/** Part of the state; the component is drawn again only when that part differs by `same`. */
+export const useSelect = <T>(select: (state: State) => T, same?: (a: T, b: T) => boolean): T =>
+  useSelection(useStore(), select, same)
 
 const shallow = (a: unknown, b: unknown): boolean => {
   if (Object.is(a, b)) return true
@@ -40,3 +43,6 @@ const shallow = (a: unknown, b: unknown): boolean => {
 
 /** As `useSelect`, for a selection that makes a new group each time. */
 export const useSelectGroup = <T>(select: (state: State) => T): T => useSelect(select, shallow)
+
+/** As `useSelectGroup`, for what takes longer to work out than a keystroke may: a moment late while somebody types. */
+export const useSelectLate = <T>(select: (state: State) => T): T => useSelection(lateOf(useStore()), select, shallow)

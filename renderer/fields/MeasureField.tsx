@@ -2,7 +2,7 @@ import type { KeyboardEvent } from 'react'
 import { findingPointedAt } from '../state/ledger.ts'
 import { normal } from '../state/place.ts'
 import { focusField } from '../state/view.ts'
-import { useSelect, useStore } from '../window-context.ts'
+import { useSelectLate, useStore } from '../window-context.ts'
 import type { FieldSpec } from './field-spec.ts'
 import { type Empty, useTyping } from './use-typing.ts'
 
@@ -31,7 +31,7 @@ export const errorId = (id: string): string => `${id}-error`
 export function MeasureField({ field, spec, id, name, empty = null, onKey }: Props) {
   const store = useStore()
   const typing = useTyping(field, spec, empty)
-  const rests = useSelect(state => {
+  const rests = useSelectLate(state => {
     const finding = findingPointedAt(state)
     return finding !== null && normal(finding.field) === field
   })

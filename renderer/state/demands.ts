@@ -24,6 +24,14 @@ function freeId(stem: string, taken: readonly { readonly id: string }[]): string
   return id
 }
 
+/** Fields of a load that say how large it is. */
+export const sizesOf: Readonly<Record<Load['kind'], readonly string[]>> = {
+  payload: ['masses.front', 'masses.rear'],
+  cornering: ['lateral'],
+  braking: ['deceleration'],
+  terrain: ['amplitude'],
+}
+
 export const addLoad = (store: Store, kind: Load['kind']) =>
   edit(store, `load ${loads[kind].name.toLowerCase()} added`, plan => {
     plan.loads.push({ ...loads[kind], id: freeId(kind, plan.loads) } as Load)

@@ -1,7 +1,7 @@
 import type { Finding, Severity } from '../../core/budget/results.ts'
 import { type LoadFinding, loadFindings } from '../../core/loads/findings.ts'
 import { type SetupLoads, setupLoads } from '../../core/loads/ledger.ts'
-import type { Plan, Setup } from '../../core/plan/schema.ts'
+import type { AxleId, Plan, Setup } from '../../core/plan/schema.ts'
 import { type DemandsView, demandsView } from '../charts/plate/demands.ts'
 import { modelOf } from './results.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup } from './selectors.ts'
@@ -30,14 +30,15 @@ function loadsOf({ plan, view }: State, setup: Setup): Found {
   const asked: Asked = { loads: plan.loads, vehicle: plan.vehicle, units: plan.units, off: view.loadsOff }
   const before = known.get(setup)
   if (before !== undefined && sameAsked(before.asked, asked)) return before
-  const counted = { ...plan, loads: plan.loads.filter(({ id }) => !asked.off.includes(id)) }
+  const counted = (id: string): boolean => !asked.off.includes(id)
   const loads = setupLoads(
-    counted,
+    plan,
     setup,
-    undefined,
+    plan.loads.map(({ id }) => id).filter(counted),
     setup.axles.map(({ corner }) => modelOf(corner)),
   )
-  const found = { asked, loads, findings: loadFindings(counted, loads) }
+  const told = { ...loads, loads: loads.loads.filter(({ id }) => counted(id)) }
+  const found = { asked, loads, findings: loadFindings(plan, told) }
   known.set(setup, found)
   return found
 }
@@ -55,15 +56,14 @@ function remembered<A extends readonly unknown[], R>(work: (...asked: A) => R): 
   }
 }
 
-const drawn = remembered((loads: SetupLoads, other: SetupLoads | null, axle: string): DemandsView | null => {
+const drawn = remembered((loads: SetupLoads, other: SetupLoads | null, axle: AxleId): DemandsView | null => {
   const of = (from: SetupLoads | null) => from?.ledger.find(({ id }) => id === axle) ?? null
   const ledger = of(loads)
   return ledger === null ? null : demandsView(ledger, of(other))
 })
 
-/** What the counted loads take of the axle shown, beside what the compared setup leaves; null when there is nothing to draw. */
+/** What every load takes of the axle shown and what the counted ones leave, beside what the compared setup leaves. */
 export function demandsShown(state: State): DemandsView | null {
-  if (state.plan.loads.length === state.view.loadsOff.length) return null
   const compared = comparedSetup(state)
   return drawn(
     loadsOf(state, shownSetup(state).setup).loads,
@@ -74,21 +74,22 @@ export function demandsShown(state: State): DemandsView | null {
 
 const RANK: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
 
-const together = remembered(
-  (own: readonly Finding[], loads: readonly LoadFinding[], axle: string): readonly Finding[] =>
+/** Those of an axle and of its loads in one list, the worst first. */
+export const mergedFindings = remembered(
+  (own: readonly Finding[], loads: readonly LoadFinding[], axle: AxleId): readonly Finding[] =>
     [...own, ...loads.filter(finding => finding.axle === null || finding.axle === axle)].sort(
       (a, b) => RANK[a.severity] - RANK[b.severity],
     ),
 )
 
-/** What is worth saying of the axle shown, its loads included, the worst first. */
-export const findingsShown = (state: State): readonly Finding[] =>
-  together(
-    resultsShown(state).budget.findings,
-    loadsOf(state, shownSetup(state).setup).findings,
-    shownAxle(state).axle.id,
-  )
+/** What is worth saying of the loads on the setup shown. */
+export const loadFindingsShown = (state: State): readonly LoadFinding[] =>
+  loadsOf(state, shownSetup(state).setup).findings
 
 /** The finding pointed at. */
-export const findingPointedAt = (state: State): Finding | null =>
-  state.view.finding === null ? null : (findingsShown(state).find(({ id }) => id === state.view.finding) ?? null)
+export function findingPointedAt(state: State): Finding | null {
+  const { finding } = state.view
+  if (finding === null) return null
+  const all = mergedFindings(resultsShown(state).budget.findings, loadFindingsShown(state), shownAxle(state).axle.id)
+  return all.find(({ id }) => id === finding) ?? null
+}

@@ -10,10 +10,12 @@ import { BandMarks } from '../sure/BandMarks.tsx'
 import type { LineBand } from '../sure/bands.ts'
 import { ChartText } from '../text/ChartText.tsx'
 import { canvasMeasure } from '../text/measure-text.ts'
+import { DemandControls } from './columns/DemandControls.tsx'
 import { ForceAreas } from './columns/ForceAreas.tsx'
 import { ShaftFills, ShaftGrounds, ShaftOutlines } from './columns/ShaftBars.tsx'
 import { CrossLines, PlateRules, StaticColumns, ZoneTints } from './columns/StaticLayer.tsx'
 import { WeightMark, WheelMarks } from './columns/WheelMarks.tsx'
+import type { DemandActions } from './demand-controls.ts'
 import type { DemandsView } from './demands.ts'
 import { FindingMark } from './FindingMarks.tsx'
 import { placeLabels } from './labels/place-labels.ts'
@@ -39,6 +41,7 @@ export interface PlateProps {
   readonly onFocusFinding: (id: string | null) => void
   readonly onTakeFinding: (id: string) => void
   readonly demands: DemandsView | null
+  readonly onDemands: DemandActions
   /** Where the lines may well be; null while that is not known. */
   readonly bands?: readonly LineBand[] | null
 }
@@ -79,7 +82,7 @@ function PlateDrawing(props: PlateDrawingProps) {
   const { frame, axis, travel } = scene
   const { droop, bump } = travel
   const wheel = Math.min(Math.max(props.wheel, droop), bump)
-  const { handle, labels, leaders, marks } = useMemo(
+  const { handle, labels, leaders, marks, offer } = useMemo(
     () => placeLabels(scene, findings, wheel),
     [scene, findings, wheel],
   )
@@ -140,6 +143,7 @@ function PlateDrawing(props: PlateDrawingProps) {
         height={frame.height - frame.head}
         fill="transparent"
       />
+      <DemandControls scene={scene} offer={offer} actions={props.onDemands} />
       {marks.map(place => (
         <FindingMark
           key={place.finding.id}

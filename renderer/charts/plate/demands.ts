@@ -1,4 +1,4 @@
-import type { AxleLedger, LoadSpan } from '../../../core/loads/ledger.ts'
+import type { AxleLedger, LedgerRow, LoadSpan } from '../../../core/loads/ledger.ts'
 
 /** What one load takes: from where the wheel stands to where the load holds it, m of wheel travel from ride height. */
 export interface DemandSpan {
@@ -6,11 +6,16 @@ export interface DemandSpan {
   readonly label: string
   /** For narrow columns. */
   readonly short: string
+  /** For the narrowest. */
+  readonly tight: string
   readonly from: number
-  /** null when nothing holds it: the car rolls over. */
+  /** null where there is no such place: see `outcome`. */
   readonly to: number | null
+  readonly outcome: LoadSpan['outcome']
+  /** Among those taken together. */
+  readonly counted: boolean
   /** Rests on a value nobody has measured. */
-  readonly assumed?: boolean
+  readonly assumed: boolean
 }
 
 /** What is left, m: below engagement and below full bump; negative when it is overdrawn, null without a stop in the travel. */
@@ -21,32 +26,43 @@ export interface DemandBalance {
 
 /** The ledger of loads, ready to draw. */
 export interface DemandsView {
+  /** Every load of the plan; none where it has none yet. */
   readonly spans: readonly DemandSpan[]
-  /** All of them at once, solved together; null when there is but one. */
+  /** The counted ones at once, solved together; null when there is but one, or none. */
   readonly together: DemandSpan | null
   readonly balance: DemandBalance | null
   readonly otherBalance: DemandBalance | null
 }
 
+const TIGHT: Readonly<Record<LedgerRow['kind'], string>> = {
+  payload: 'Load',
+  cornering: 'Turn',
+  braking: 'Brake',
+  terrain: 'Bumps',
+}
+
 const balanceOf = ({ balance: { beforeStop, beforeBump } }: AxleLedger): DemandBalance | null =>
   beforeBump === null ? null : { beforeStop, beforeBump }
 
-const drawable = ({ outcome }: LoadSpan): boolean => outcome !== 'needs two axles'
-
 /**
- * What the plate draws of an axle's ledger: the loads that this setup can carry, what the chosen ones take together, and what is left; null
- * when there is nothing to draw.
+ * What the plate draws of an axle's ledger: every load, what the counted ones take together, and what is left.
  * @param other the other setup's ledger of the same axle
  */
-export function demandsView(ledger: AxleLedger, other: AxleLedger | null): DemandsView | null {
-  const spans = ledger.rows
-    .filter(drawable)
-    .map(({ id, label, shortLabel, from, to, assumed }) => ({ id, label, short: shortLabel, from, to, assumed }))
-  if (spans.length === 0) return null
-  const { together } = ledger
+export function demandsView(ledger: AxleLedger, other: AxleLedger | null): DemandsView {
+  const { rows, together } = ledger
   const counted = together.chosen.length
   return {
-    spans,
+    spans: rows.map(({ id, kind, label, shortLabel, from, to, outcome, assumed }) => ({
+      id,
+      label,
+      short: shortLabel,
+      tight: rows.filter(row => row.kind === kind).length === 1 ? TIGHT[kind] : shortLabel,
+      from,
+      to,
+      outcome,
+      counted: together.chosen.includes(id) || together.leftOut.includes(id),
+      assumed,
+    })),
     together:
       counted < 2
         ? null
@@ -54,8 +70,11 @@ export function demandsView(ledger: AxleLedger, other: AxleLedger | null): Deman
             id: 'together',
             label: 'Together',
             short: counted === 2 ? 'Both' : 'All',
+            tight: counted === 2 ? 'Both' : 'All',
             from: together.from,
             to: together.to,
+            outcome: together.outcome,
+            counted: true,
             assumed: together.assumed,
           },
     balance: counted === 0 ? null : balanceOf(ledger),

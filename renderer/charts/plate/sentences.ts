@@ -49,14 +49,17 @@ export function forcesSentence(scene: Scene, wheel: number): string {
   )
 }
 
-function demandSentence({ label, from, to, assumed }: DemandSpan, { view }: Scene): string {
-  if (to === null) return `${label}: nothing holds it`
-  return `${label} ${spokenLength(to - from, view.system)}${assumed ? ', assumed' : ''}`
+/** What one load takes, or why it has no place. */
+export function demandSentence({ label, from, to, outcome, assumed, counted }: DemandSpan, { view }: Scene): string {
+  const off = counted ? '' : ', not counted'
+  if (to === null) return `${label}: ${outcome === 'rolls over' ? 'it rolls over' : 'it needs two axles'}${off}`
+  return `${label} ${spokenLength(to - from, view.system)}${assumed ? ', assumed' : ''}${off}`
 }
 
 export function demandsSentence(scene: Scene): string {
   const { demands, system } = scene.view
   if (demands === null) return ''
+  if (demands.spans.length === 0) return 'Demands. No loads yet.'
   const spans = demands.together === null ? demands.spans : [...demands.spans, demands.together]
   const { balance } = demands
   const left =

@@ -2,7 +2,6 @@ import type { Finding, Severity } from '../../../core/budget/results.ts'
 import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
 import { plainName } from '../../fields/field-spec.ts'
 import { specOf } from '../../fields/field-table.ts'
-import { findingsShown } from '../../state/ledger.ts'
 import { focusFinding } from '../../state/view.ts'
 import { useSureView } from '../../sure-context.ts'
 import { useSelect, useStore } from '../../window-context.ts'
@@ -11,13 +10,14 @@ import { chanceText } from '../sure/words.ts'
 import { countedFindings } from './counted.ts'
 import { unbroken } from './unbroken.ts'
 import { useDiagnosis } from './use-diagnosis.ts'
+import { useFindings } from './use-findings.ts'
 import { WhyLine } from './WhyLine.tsx'
 
 const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
 
 /** What is wrong, in a sentence with its number, and what would change it. */
 export function Findings() {
-  const findings = useSelect(findingsShown)
+  const findings = useFindings()
   const why = useDiagnosis()
   return (
     <section className="find" aria-label="Findings">

@@ -3,7 +3,7 @@ import type { Finding } from '../../../core/budget/results.ts'
 import { changesText, diagnose, diagnosisFinding } from '../../../core/loads/diagnosis.ts'
 import { loadsShown } from '../../state/ledger.ts'
 import { shownAxle } from '../../state/selectors.ts'
-import { useSelectGroup } from '../../window-context.ts'
+import { useSelectLate } from '../../window-context.ts'
 
 /** Why the axle shown rests on or near its stop, in words. */
 export interface Why {
@@ -19,7 +19,7 @@ const PAUSE = 400
 
 /** Worked out once the hands rest, and forgotten as soon as what it explains has changed; null where there is nothing to explain. */
 export function useDiagnosis(): Why | null {
-  const { plan, loads, axle } = useSelectGroup(state => ({
+  const { plan, loads, axle } = useSelectLate(state => ({
     plan: state.plan,
     loads: loadsShown(state),
     axle: shownAxle(state).axle,

@@ -1,19 +1,20 @@
 import type { Load, Terrain } from '../../../core/plan/schema.ts'
 import { Row } from '../../fields/Row.tsx'
 import { TextField } from '../../fields/TextField.tsx'
-import { addLoad, addTerrain, offerLoads, putRoadClass, removeDemand, targetFields } from '../../state/demands.ts'
+import {
+  addLoad,
+  addTerrain,
+  offerLoads,
+  putRoadClass,
+  removeDemand,
+  sizesOf,
+  targetFields,
+} from '../../state/demands.ts'
 import { countLoad, openDialog } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 
 const NO_TARGET = { value: undefined, word: 'none' } as const
 const NO_LOAD = { value: undefined, word: 'none' } as const
-
-const loadFields: Readonly<Record<Load['kind'], readonly string[]>> = {
-  payload: ['masses.front', 'masses.rear'],
-  cornering: ['lateral'],
-  braking: ['deceleration'],
-  terrain: ['amplitude'],
-}
 
 const loadNames: Readonly<Record<Load['kind'], string>> = {
   payload: 'Payload',
@@ -101,7 +102,7 @@ export function LoadGroup() {
         <div key={load.id} className="part">
           <Demand list="loads" at={at} name={load.name} kind={loadNames[load.kind]} />
           <Counted id={load.id} name={load.name} />
-          {loadFields[load.kind].map(field => (
+          {sizesOf[load.kind].map(field => (
             <Row key={field} field={`loads.${at}.${field}`} empty={load.kind === 'payload' ? NO_LOAD : null} />
           ))}
         </div>

@@ -8,11 +8,12 @@ interface DemandBarsProps {
 
 const LEAST = 1.5
 
-/** Each load as a span from where the wheel stands to where the load holds it; together in solid ink, with what is left above it. */
+/** Each load as a span from where the wheel stands to where the load holds it, only outlined while it is not counted; together in solid ink, with what is left above it. */
 export function DemandBars({ scene, demands }: DemandBarsProps) {
   const { axis, travel, view } = scene
   const balance = view.demands?.balance ?? null
-  const last = demands.bars.find(bar => bar.together) ?? (demands.bars.length === 1 ? demands.bars[0] : undefined)
+  const counted = demands.bars.filter(({ span }) => span.counted)
+  const last = counted.find(bar => bar.together) ?? (counted.length === 1 ? counted[0] : undefined)
   const held = (y: number): number => Math.min(Math.max(y, axis.top + 1), axis.bottom - 1)
   const line = held(
     axis.y(balance?.beforeStop == null ? travel.bump : Math.max(travel.engagement ?? travel.bump, travel.droop)),
@@ -28,8 +29,8 @@ export function DemandBars({ scene, demands }: DemandBarsProps) {
           y={bottom - top < LEAST ? top - LEAST / 2 : top}
           width={width}
           height={Math.max(LEAST, bottom - top)}
-          fill={together ? 'var(--ink)' : 'var(--metal2)'}
-          stroke="var(--ink)"
+          fill={together ? 'var(--ink)' : span.counted ? 'var(--metal2)' : 'none'}
+          stroke={span.counted ? 'var(--ink)' : 'var(--ink3)'}
           strokeWidth="1.25"
         />
       ))}

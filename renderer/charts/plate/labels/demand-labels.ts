@@ -2,6 +2,7 @@ import type { Box } from '../../placement/box.ts'
 import type { Placer, Spot } from '../../placement/placer.ts'
 import { lengthSpans, onTape } from '../../text/length-spans.ts'
 import { type Span, shortened, span } from '../../text/span.ts'
+import type { DemandSpan } from '../demands.ts'
 import type { DemandBar } from '../demands-geometry.ts'
 import type { Scene } from '../scene.ts'
 
@@ -15,45 +16,58 @@ const area = ({ demands, axis }: Scene): Box | null =>
         height: axis.bottom - axis.top,
       }
 
+/** Why a load has no place, from the full words to the shortest. */
+const noPlace = (outcome: DemandSpan['outcome']): readonly (readonly string[])[] =>
+  outcome === 'needs two axles' ? [['needs two', 'axles'], ['2 axles']] : [['rolls over'], ['rolls', 'over'], ['rolls']]
+
 /** What each load takes, at the end of its bar. */
 export function demandValues(scene: Scene, placer: Placer): void {
   const { demands, view, frame } = scene
   const within = area(scene)
   if (demands === null || within === null) return
   const { system } = view
+  const size = frame.type.label
+  const number = ({ span: { counted }, together }: DemandBar, value: number, small: number, signed: boolean): Span[] =>
+    lengthSpans(
+      onTape(value, system),
+      system,
+      { size: small, weight: together ? 600 : 400, ink: counted ? 'ink' : 'ink3' },
+      { sign: signed },
+    )
+  // All numbers have their sign, or where that is too wide for their bars only those below nothing.
+  const plus =
+    !frame.small &&
+    demands.bars.every(bar => {
+      const { from, to } = bar.span
+      return to === null || placer.block(number(bar, to - from, size, true)).width <= bar.barReach.width
+    })
   const place = (bar: DemandBar): void => {
     const { from, to } = bar.span
-    const size = frame.type.label
+    const ink = bar.span.counted ? 'ink' : 'ink3'
     if (to === null) {
-      const text = placer.block([span('rolls', { size, weight: 600 })])
-      placer.near(`demand-${bar.span.id}`, text, bar.centre, bar.top - 12, 'middle', within)
+      placer.first(noPlace(bar.span.outcome), lines => {
+        const text = placer.block(...lines.map(line => [span(line, { size: 10.5, weight: 600, ink })]))
+        return placer.near(`demand-${bar.span.id}`, text, bar.centre, bar.top - text.height, 'middle', within)
+      })
       return
     }
-    const value = onTape(to - from, system)
     const up = to >= from
-    const top: Spot = { x: bar.centre, y: bar.top - 5, anchor: 'middle' }
-    const bottom: Spot = { x: bar.centre, y: bar.bottom + size + 3, anchor: 'middle' }
-    const spots = up !== bar.together ? [top, bottom] : [bottom, top]
-    const wordings = [
-      { size, sign: !frame.small },
-      { size, sign: value < 0 },
-      { size: 10.5, sign: value < 0 },
+    const spot = (y: number): Spot => ({ x: bar.centre, y, anchor: 'middle' })
+    const [top, bottom] = [spot(bar.top - 5), spot(bar.bottom + size + 3)]
+    // Where a neighbour's number is in the way, it stands a line further off.
+    const spots = [
+      ...(up !== bar.together ? [top, bottom] : [bottom, top]),
+      spot(top.y - size - 2),
+      spot(bottom.y + size + 2),
     ]
-    placer.first(wordings, ({ size: small, sign }) =>
-      placer.at(
-        `demand-${bar.span.id}`,
-        placer.block(
-          lengthSpans(value, system, { size: small, weight: bar.together ? 600 : 400 }, { sign: sign || value < 0 }),
-        ),
-        spots,
-        within,
-      ),
+    placer.first([size, 10.5], small =>
+      placer.at(`demand-${bar.span.id}`, placer.block(number(bar, to - from, small, plus)), spots, within),
     )
   }
   for (const bar of [...demands.bars].reverse()) place(bar)
   const style = { size: frame.type.axis, ink: 'ink2' } as const
   for (const bar of demands.bars) {
-    if (!bar.span.assumed) continue
+    if (!bar.span.assumed || !bar.span.counted) continue
     const spots = [bar.bottom + 28, bar.bottom + 15, bar.top - 18].map(y => ({
       x: bar.centre,
       y,
@@ -68,6 +82,24 @@ export function demandValues(scene: Scene, placer: Placer): void {
     [{ x: demands.column.x + frame.inset, y: scene.foot + 17, anchor: 'start' }],
     within,
   )
+}
+
+/** A column without loads offers some: the words, and where they are pressed. */
+export function offerLabels(scene: Scene, placer: Placer): Box | null {
+  const { demands, view, frame, axis } = scene
+  const within = area(scene)
+  if (demands === null || within === null || view.demands === null || view.demands.spans.length > 0) return null
+  const { type, inset } = frame
+  const room = { ...within, x: within.x + inset - 1, width: within.width - 2 * inset }
+  const say = (line: string): Span[] => [span(line, { size: type.body })]
+  const quiet = [span('No loads yet.', { size: type.body, ink: 'ink2' })]
+  return placer.first([['Begin with usual loads'], ['Begin with', 'usual loads']], lines => {
+    const text = placer.block(...lines.map(say))
+    if (text.width > room.width) return null
+    const told = placer.block(quiet, ...lines.map(say))
+    const box = placer.near('demand-offer', told, room.x, axis.y(0) - told.height, 'start', room)
+    return box === null ? null : { ...box, y: box.y + told.height - text.height, height: text.height }
+  })
 }
 
 /** What is left below the stop, as large as the zone lengths, and what the other setup leaves. */

@@ -57,7 +57,7 @@ export function headLabels(scene: Scene): Label[] {
     line(`head-${bar.id}`, [span(bar.title, quiet)], bar.centre, subtitleBaseline, 'middle', areaOf(frame.shafts))
   for (const bar of demands?.bars ?? []) {
     if (bar.name === '' || demands === null) continue
-    const name = [span(bar.name, { size: type.axis, ink: 'ink2' })]
+    const name = [span(bar.name, { size: type.axis, ink: bar.span.counted ? 'ink2' : 'ink3' })]
     line(`head-demand-${bar.span.id}`, name, bar.nameX, subtitleBaseline, 'middle', areaOf(demands.column))
   }
   return placer.labels

@@ -1,11 +1,12 @@
 import type { Finding } from '../../../../core/budget/results.ts'
+import type { Box } from '../../placement/box.ts'
 import type { Label } from '../../placement/label.ts'
 import { type Leader, Placer } from '../../placement/placer.ts'
 import { crossLines } from '../cross-lines.ts'
 import { type HandleGeometry, handleGeometry } from '../handle.ts'
 import type { Scene } from '../scene.ts'
 import { otherShareLabel, rulerLabels, zoneLabels } from './budget-labels.ts'
-import { balanceLabels, demandValues } from './demand-labels.ts'
+import { balanceLabels, demandValues, offerLabels } from './demand-labels.ts'
 import { forceAxisLabels, forceNotes, forceReading } from './force-labels.ts'
 import { forceNames } from './force-names.ts'
 import { type MarkPlace, placeMarks } from './mark-places.ts'
@@ -16,6 +17,8 @@ export interface PlacedLabels {
   readonly labels: readonly Label[]
   readonly leaders: readonly Leader[]
   readonly marks: readonly MarkPlace[]
+  /** Where usual loads are begun with, while there are none. */
+  readonly offer: Box | null
 }
 
 /** Half the height a line keeps clear of words, px. */
@@ -48,10 +51,11 @@ export function placeLabels(scene: Scene, findings: readonly Finding[], wheel: n
     placer.room.takeExactly({ x: bar.x, y: bar.top, width: bar.width, height: bar.bottom - bar.top })
   balanceLabels(scene, placer)
   demandValues(scene, placer)
+  const offer = offerLabels(scene, placer)
   forceNotes(scene, placer)
   shaftCaptions(scene, placer)
   forceNames(scene, placer)
   otherShareLabel(scene, placer)
   forceAxisLabels(scene, placer)
-  return { handle, labels: placer.labels, leaders: placer.leaders, marks }
+  return { handle, labels: placer.labels, leaders: placer.leaders, marks, offer }
 }

@@ -13,6 +13,8 @@ if (options.has('grey')) document.documentElement.style.filter = 'grayscale(1)'
 const font = options.get('font')
 if (font !== null) document.body.style.fontFamily = font
 
+const STILL = { count: () => {}, edit: () => {}, begin: () => {}, roll: () => {} }
+
 function Gallery() {
   const shown = cases[options.get('case') ?? 'sample']
   if (shown === undefined)
@@ -35,6 +37,7 @@ function Gallery() {
       onFocusFinding={setFocused}
       onTakeFinding={setFocused}
       demands={demands}
+      onDemands={STILL}
     />
   )
 }

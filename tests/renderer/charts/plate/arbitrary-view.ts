@@ -17,8 +17,11 @@ const word = fc.string({ minLength: 1, maxLength: 14 })
 const load: fc.Arbitrary<Omit<DemandSpan, 'id'>> = fc.record({
   label: word,
   short: word,
+  tight: word,
   from: between(-0.02, 0.02),
   to: fc.option(position, { freq: 8 }),
+  outcome: fc.constantFrom('settles' as const, 'rolls over' as const, 'needs two axles' as const),
+  counted: fc.boolean(),
   assumed: fc.boolean(),
 })
 

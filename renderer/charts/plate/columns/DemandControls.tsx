@@ -1,0 +1,128 @@
+import { type KeyboardEvent, memo, type ReactNode } from 'react'
+import type { Box } from '../../placement/box.ts'
+import { type DemandActions, type HeadLink, rollLink } from '../demand-controls.ts'
+import type { DemandBar } from '../demands-geometry.ts'
+import type { Scene } from '../scene.ts'
+import { demandSentence } from '../sentences.ts'
+
+interface PressProps {
+  readonly label: string
+  readonly reach: Box
+  /** Pressed in or not; left out for what is only pressed. */
+  readonly on?: boolean
+  readonly onPress: () => void
+  readonly children?: ReactNode
+}
+
+/** Part of the drawing that is pressed, by pointer or by key. */
+function Press({ label, reach, on, onPress, children }: PressProps) {
+  const { x, y, width, height } = reach
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key !== 'Enter' && event.key !== ' ') return
+    event.preventDefault()
+    onPress()
+  }
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a button cannot stand inside an svg
+    <g
+      className="plate-press"
+      role="button"
+      aria-pressed={on}
+      tabIndex={0}
+      aria-label={label}
+      onClick={onPress}
+      onKeyDown={onKeyDown}
+    >
+      <rect x={x} y={y} width={width} height={height} fill="transparent" />
+      <rect
+        className="focus-ring"
+        x={x + 1}
+        y={y + 1}
+        width={width - 2}
+        height={height - 2}
+        fill="none"
+        strokeWidth="2"
+      />
+      {children}
+    </g>
+  )
+}
+
+/** A line under a name; through it while the load is not counted. */
+function NameLine({ bar, baseline, size }: { bar: DemandBar; baseline: number; size: number }) {
+  const y = bar.span.counted ? baseline + 3 : baseline - size * 0.32
+  return (
+    <path
+      className="press-line"
+      d={`M${bar.nameX - bar.nameWidth / 2} ${y}h${bar.nameWidth}`}
+      stroke="var(--ink3)"
+      strokeWidth={bar.span.counted ? 0.8 : 1.1}
+    />
+  )
+}
+
+const Link = ({ link }: { link: HeadLink }) => (
+  <>
+    <text x={link.x} y={link.y} textAnchor="end" fontSize={link.size} fill="var(--ink)">
+      {link.words}
+    </text>
+    <path
+      className="press-line"
+      d={`M${link.x - link.width} ${link.y + 3}h${link.width}`}
+      stroke="var(--ink3)"
+      strokeWidth="0.8"
+    />
+  </>
+)
+
+interface DemandControlsProps {
+  readonly scene: Scene
+  /** Where usual loads are begun with. */
+  readonly offer: Box | null
+  readonly actions: DemandActions
+}
+
+/** Loads switched on and off by their names and edited by their bars, right where they stand. */
+export const DemandControls = memo(function DemandControls({ scene, offer, actions }: DemandControlsProps) {
+  const { demands, frame } = scene
+  if (demands === null) return null
+  const link = rollLink(scene)
+  return (
+    <>
+      {link === null ? null : (
+        <Press label="Axle in roll" reach={link.reach} onPress={actions.roll}>
+          <Link link={link} />
+        </Press>
+      )}
+      {demands.bars.map(bar =>
+        bar.together ? null : (
+          <g key={bar.span.id}>
+            <Press
+              label={`Count ${bar.span.label} among the demands`}
+              reach={bar.nameReach}
+              on={bar.span.counted}
+              onPress={() => actions.count(bar.span.id, !bar.span.counted)}
+            >
+              {bar.name === '' ? null : <NameLine bar={bar} baseline={frame.subtitleBaseline} size={frame.type.axis} />}
+            </Press>
+            <Press
+              label={`Edit ${demandSentence(bar.span, scene)}`}
+              reach={bar.barReach}
+              onPress={() => actions.edit(bar.span.id)}
+            />
+          </g>
+        ),
+      )}
+      {offer === null ? null : (
+        <Press label="Begin with usual loads" reach={offer} onPress={actions.begin}>
+          <path
+            className="press-line"
+            d={`M${offer.x} ${offer.y + offer.height + 1}h${offer.width}`}
+            stroke="var(--ink3)"
+            strokeWidth="0.8"
+          />
+        </Press>
+      )}
+    </>
+  )
+})

@@ -1,0 +1,71 @@
+import type { State } from './state.ts'
+import type { Store } from './store.ts'
+
+/** What is put off waits this long, ms: what was typed is on screen by then. */
+const PAUSE = 40
+
+/** Whether one state differs from another by what a person types or drags, and by nothing they go to or switch. */
+function onlyTyped(a: State, b: State): boolean {
+  const [from, to] = [a.view, b.view]
+  return (
+    from.setup === to.setup &&
+    from.axle === to.axle &&
+    from.compared === to.compared &&
+    from.page === to.page &&
+    from.loadsOff === to.loadsOff &&
+    a.plan.units === b.plan.units &&
+    a.plan.setups.length === b.plan.setups.length &&
+    a.plan.loads.length === b.plan.loads.length
+  )
+}
+
+/** What the window knows, a moment late while somebody types, for what takes longer to work out than a keystroke may. */
+export type LateStore = Pick<Store, 'read' | 'subscribe'>
+
+function follow(store: Store): LateStore {
+  const listeners = new Set<() => void>()
+  let late = store.read()
+  let timer: ReturnType<typeof setTimeout> | null = null
+  let unfollow: (() => void) | null = null
+
+  const settle = (): void => {
+    if (timer !== null) clearTimeout(timer)
+    timer = null
+    late = store.read()
+    for (const hear of [...listeners]) hear()
+  }
+  const hear = (): void => {
+    const now = store.read()
+    if (now.plan !== late.plan && onlyTyped(late, now)) timer ??= setTimeout(settle, PAUSE)
+    else settle()
+  }
+  return {
+    read: () => (unfollow === null ? store.read() : late),
+    subscribe: listener => {
+      listeners.add(listener)
+      if (unfollow === null) {
+        late = store.read()
+        unfollow = store.subscribe(hear)
+      }
+      return () => {
+        listeners.delete(listener)
+        if (listeners.size > 0) return
+        if (timer !== null) clearTimeout(timer)
+        timer = null
+        unfollow?.()
+        unfollow = null
+      }
+    },
+  }
+}
+
+const followers = new WeakMap<Store, LateStore>()
+
+/** The one follower of a store. */
+export function lateOf(store: Store): LateStore {
+  const known = followers.get(store)
+  if (known !== undefined) return known
+  const made = follow(store)
+  followers.set(store, made)
+  return made
+}
