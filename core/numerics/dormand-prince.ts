@@ -11,6 +11,8 @@ export class DormandPrince {
   /** Where the step starts, and its state. */
   time = 0
   readonly start: Float64Array
+  /** Which look of a step is being taken: 0 at its start, 2 three tenths and 3 eight tenths along, 6 at its end. */
+  stage = 0
   /** Length of the step last tried, and the state at its end. */
   length = 0
   readonly end: Float64Array
@@ -45,6 +47,7 @@ export class DormandPrince {
   begin(time: number, state: Float64Array): void {
     this.time = time
     this.start.set(state)
+    this.stage = 0
     this.slopes(time, this.start, this.first)
   }
 
@@ -58,13 +61,17 @@ export class DormandPrince {
     const { first: k1, second: k2, third: k3, fourth: k4, fifth: k5, sixth: k6, last: k7 } = this
     const h = length
     this.length = h
+    this.stage = 1
     for (let i = 0; i < steered; i += 1) trial[i] = y[i]! + h * (1 / 5) * k1[i]!
     slopes(time + h / 5, trial, k2)
     for (let i = 0; i < steered; i += 1) trial[i] = y[i]! + h * ((3 / 40) * k1[i]! + (9 / 40) * k2[i]!)
+    this.stage = 2
     slopes(time + h * (3 / 10), trial, k3)
     for (let i = 0; i < steered; i += 1)
       trial[i] = y[i]! + h * ((44 / 45) * k1[i]! - (56 / 15) * k2[i]! + (32 / 9) * k3[i]!)
+    this.stage = 3
     slopes(time + h * (4 / 5), trial, k4)
+    this.stage = 4
     for (let i = 0; i < steered; i += 1)
       trial[i] =
         y[i]! + h * ((19372 / 6561) * k1[i]! - (25360 / 2187) * k2[i]! + (64448 / 6561) * k3[i]! - (212 / 729) * k4[i]!)
@@ -88,6 +95,7 @@ export class DormandPrince {
             (125 / 192) * k4[i]! -
             (2187 / 6784) * k5[i]! +
             (11 / 84) * k6[i]!)
+    this.stage = 6
     slopes(time + h, end, k7)
     let worst = 0
     for (let i = 0; i < steered; i += 1) {

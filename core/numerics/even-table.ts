@@ -18,8 +18,12 @@ export function evenTable(from: number, step: number, values: ArrayLike<number>,
   const cubics = new Float64Array(4 * (last + 1))
   for (let i = 0; i <= last; i += 1) {
     const rise = values[i + 1]! - values[i]!
-    const [d0, d1] = [slopes[i]! * step, slopes[i + 1]! * step]
-    cubics.set([values[i]!, d0, 3 * rise - 2 * d0 - d1, d0 + d1 - 2 * rise], 4 * i)
+    const d0 = slopes[i]! * step
+    const d1 = slopes[i + 1]! * step
+    cubics[4 * i] = values[i]!
+    cubics[4 * i + 1] = d0
+    cubics[4 * i + 2] = 3 * rise - 2 * d0 - d1
+    cubics[4 * i + 3] = d0 + d1 - 2 * rise
   }
   const width = 1 / step
   return {

@@ -1,6 +1,7 @@
 import type { CornerModel } from '../corner/corner-model.ts'
 import { type DamperCurve, damperCurve } from '../forces/damper.ts'
-import type { CornerTable } from './corner-table.ts'
+import { GRAVITY } from '../units/constants.ts'
+import { type CornerTable, cornerTable } from './corner-table.ts'
 import type { Modes } from './modes.ts'
 import { StopInMotion } from './stop-in-motion.ts'
 
@@ -17,10 +18,29 @@ const LEAST_UNSPRUNG = 1e-3
 const LEAST_RATIO = 0.1
 
 /** Sprung and unsprung mass of a corner, kg. */
-export const massesOf = ({ corner }: CornerModel): { sprung: number; unsprung: number } => ({
+const massesOf = ({ corner }: CornerModel): { sprung: number; unsprung: number } => ({
   sprung: corner.cornerMass - corner.unsprungMass,
   unsprung: Math.max(corner.unsprungMass, corner.cornerMass * LEAST_UNSPRUNG),
 })
+
+/** What of a corner's motion is worked out once, however often it is driven. */
+export interface CornerParts {
+  readonly table: CornerTable
+  readonly compression: DamperCurve
+  readonly rebound: DamperCurve
+  readonly stop: StopInMotion | null
+}
+
+/** @param model as parsePlan accepts its corner */
+export function cornerParts(model: CornerModel): CornerParts {
+  const { sprung } = massesOf(model)
+  const { stop } = model.corner
+  return {
+    table: cornerTable(model, sprung * GRAVITY),
+    ...dampersOf(model, sprung),
+    stop: stop === null ? null : new StopInMotion(stop),
+  }
+}
 
 /** The shock's dampers; a way without rows gets the assumed share of critical damping, straight in speed. */
 function dampersOf(model: CornerModel, sprung: number): { compression: DamperCurve; rebound: DamperCurve } {
@@ -82,21 +102,31 @@ export class CornerInMotion {
   private readonly compression: DamperCurve
   private readonly rebound: DamperCurve
   private readonly gap: number
+  private readonly tireRate: number
+  private readonly tireDamping: number
+  private readonly bump: number
+  private readonly droop: number
+
+  private readonly table: CornerTable
 
   constructor(
     readonly model: CornerModel,
-    private readonly table: CornerTable,
+    parts: CornerParts,
   ) {
-    const { shock, stop } = model.corner
+    const { shock, stop, tire } = model.corner
     const { sprung, unsprung } = massesOf(model)
     this.sprung = sprung
     this.unsprung = unsprung
     this.dampingAssumed = shock.compression.length < 2 || shock.rebound.length < 2
-    const { compression, rebound } = dampersOf(model, sprung)
-    this.compression = compression
-    this.rebound = rebound
-    this.stop = stop === null ? null : new StopInMotion(stop)
+    this.table = parts.table
+    this.compression = parts.compression
+    this.rebound = parts.rebound
+    this.stop = parts.stop
     this.gap = stop?.gap ?? 0
+    this.tireRate = tire.rate
+    this.tireDamping = tire.damping
+    this.bump = model.bump
+    this.droop = model.droop
   }
 
   /** Gives the stop its force, N along it. */
@@ -111,8 +141,7 @@ export class CornerInMotion {
    * @param wheel from ride height, and its speed; @param height of the wheel above where its tire just touches level road, and its speed
    */
   look(wheel: number, speed: number, height: number, heightSpeed: number, road: number, rise: number): void {
-    const { table, modes, model } = this
-    const { tire } = model.corner
+    const { table, modes } = this
     table.look(wheel)
     const { shockRatio, stopRatio } = table
     const shaftSpeed = speed * shockRatio
@@ -122,13 +151,13 @@ export class CornerInMotion {
     this.damper = (shaftSpeed >= 0 ? this.compression.force(shaftSpeed) : -this.rebound.force(-shaftSpeed)) * shockRatio
     this.road = road
     this.roadRise = rise
-    this.tireRaw = tire.rate * (road - height) + tire.damping * (rise - heightSpeed)
+    this.tireRaw = this.tireRate * (road - height) + this.tireDamping * (rise - heightSpeed)
     this.tire = modes.ground && this.tireRaw > 0 ? this.tireRaw : 0
     if (modes.end === 'none') {
       this.endRaw = 0
       this.end = 0
     } else {
-      const past = wheel - (modes.end === 'bump' ? model.bump : model.droop)
+      const past = wheel - (modes.end === 'bump' ? this.bump : this.droop)
       this.endRaw = CONTACT.rate * past + CONTACT.damping * speed
       this.end = modes.endPushes && this.endRaw > 0 === (modes.end === 'bump') ? this.endRaw : 0
     }

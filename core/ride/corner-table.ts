@@ -53,7 +53,11 @@ function slopesOf(f: readonly number[]): number[] {
   const last = f.length - 1
   return f.map((_, i) => {
     const at = Math.min(last - 2, Math.max(2, i))
-    const [a, b, c, d, e] = [f[at - 2]!, f[at - 1]!, f[at]!, f[at + 1]!, f[at + 2]!]
+    const a = f[at - 2]!
+    const b = f[at - 1]!
+    const c = f[at]!
+    const d = f[at + 1]!
+    const e = f[at + 2]!
     switch (i - at) {
       case -2:
         return (-25 * a + 48 * b - 36 * c + 16 * d - 3 * e) / 12
@@ -73,7 +77,8 @@ function cubicsOf(f: readonly number[], into: number[][]): void {
   const slopes = slopesOf(f)
   for (let i = 0; i < f.length - 1; i += 1) {
     const rise = f[i + 1]! - f[i]!
-    const [d0, d1] = [slopes[i]!, slopes[i + 1]!]
+    const d0 = slopes[i]!
+    const d1 = slopes[i + 1]!
     into[i]!.push(f[i]!, d0, 3 * rise - 2 * d0 - d1, d0 + d1 - 2 * rise)
   }
 }
@@ -111,7 +116,7 @@ class Table implements CornerTable {
   shockRatio = 0
   stop = 0
   stopRatio = 0
-  /** Ends of the stretches, and for each its first piece and pieces per metre. */
+  /** Ends of the stretches; the first piece of each, and of what would follow them; its pieces per metre. */
   private readonly edges: Float64Array
   private readonly firsts: Int32Array
   private readonly perMetre: Float64Array
@@ -127,12 +132,9 @@ class Table implements CornerTable {
       const [from, hair] = [edges[i]!, (to - edges[i]!) * 1e-9]
       return stretch(ask, from + hair, to - hair, FORCE_SHARE * sprungWeight)
     })
-    let first = 0
     this.edges = Float64Array.from(edges)
-    this.firsts = Int32Array.from(stretches, ({ length }) => {
-      first += length
-      return first - length
-    })
+    this.firsts = new Int32Array(edges.length)
+    for (let i = 0; i < stretches.length; i += 1) this.firsts[i + 1] = this.firsts[i]! + stretches[i]!.length
     this.perMetre = Float64Array.from(stretches, ({ length }, i) => length / (edges[i + 1]! - edges[i]!))
     this.pieces = Float64Array.from(stretches.flat(2))
   }
@@ -145,7 +147,7 @@ class Table implements CornerTable {
     while (s > 0 && wheel < edges[s]!) s -= 1
     this.here = s
     const perMetre = this.perMetre[s]!
-    const count = Math.round((edges[s + 1]! - edges[s]!) * perMetre)
+    const count = this.firsts[s + 1]! - this.firsts[s]!
     const place = (wheel - edges[s]!) * perMetre
     const i = place <= 0 ? 0 : place >= count ? count - 1 : Math.floor(place)
     const t = place <= 0 ? 0 : place >= count ? 1 : place - i

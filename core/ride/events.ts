@@ -24,6 +24,8 @@ export class Events {
   /** Shares of the step last taken at which a wheel turned against its chassis, rising; only the first `turns` count. */
   readonly turned: Float64Array
   turns = 0
+  /** Whether finding out took looks: then the vehicle is no longer looked at at the end of the step. */
+  looked = false
   /** How far along the step the event last found is. */
   share = 1
 
@@ -62,7 +64,7 @@ export class Events {
   /** Whether a look inside the step saw something past that was not at its start; set anew by `attempt`. */
   suspected = false
 
-  /** Looks at a stage of a step being tried: the vehicle was just looked at there. */
+  /** Looks at a stage inside a step being tried: the vehicle was just looked at there. */
   stage(state: Float64Array): void {
     const { before, earlier } = this
     this.watches(state, earlier)
@@ -81,17 +83,26 @@ export class Events {
     const { inner, solver } = this
     this.turns = 0
     for (let i = 0; i < corners.length; i += 1) {
-      const [from, to] = [this.startSpeeds[i]!, corners[i]!.speed]
+      const from = this.startSpeeds[i]!
+      const to = corners[i]!.speed
       if (from === 0 || to === 0 || from > 0 === to > 0) continue
       const s = STATES * i
-      let [low, atLow, high, atHigh] = [0, from, 1, to]
+      let low = 0
+      let atLow = from
+      let high = 1
+      let atHigh = to
       let share = from / (from - to)
       // Two rounds of false position: the turn only has to be near enough to see the peak.
       for (let round = 0; round < 2; round += 1) {
         solver.within(share, inner, s + STATES)
         const speed = inner[s + STATE.wheelSpeed]! - inner[s + STATE.chassisSpeed]!
-        if (speed > 0 === from > 0) [low, atLow] = [share, speed]
-        else [high, atHigh] = [share, speed]
+        if (speed > 0 === from > 0) {
+          low = share
+          atLow = speed
+        } else {
+          high = share
+          atHigh = speed
+        }
         share = low + ((high - low) * atLow) / (atLow - atHigh)
       }
       this.turned[this.turns] = share
@@ -108,12 +119,14 @@ export class Events {
     const { before, now, solver, suspected } = this
     this.watches(solver.end, now)
     this.findTurns()
+    this.looked = false
     let calm = !suspected && this.turns === 0
     for (let place = 0; calm && place < now.length; place += 1) calm = before[place]! < 0 && now[place]! < 0
     return calm ? -1 : this.search()
   }
 
   private search(): number {
+    this.looked = true
     const looks = [...(this.suspected ? LOOKS : [0.5]), ...this.turned.subarray(0, this.turns)].sort((a, b) => a - b)
     const was = this.before.slice()
     const ends = this.now.slice()

@@ -1,7 +1,6 @@
 import type { CornerModel } from '../corner/corner-model.ts'
-import { CornerInMotion, massesOf } from './corner-in-motion.ts'
+import { CornerInMotion, type CornerParts, cornerParts } from './corner-in-motion.ts'
 import { CornerLog } from './corner-log.ts'
-import { type CornerTable, cornerTable } from './corner-table.ts'
 import type { CornerRide, NoRide, RideOutcome } from './results.ts'
 import { drive, type RunOptions, SAMPLE } from './simulate.ts'
 import { beginning } from './start.ts'
@@ -10,17 +9,16 @@ import { type Rig, Vehicle } from './vehicle.ts'
 
 export type { Ride, RideOutcome, RideTrace } from './results.ts'
 
-const tables = new WeakMap<CornerModel, CornerTable>()
+const known = new WeakMap<CornerModel, CornerParts>()
 
-/** A corner ready to be driven. Its table is worked out once for each model. */
+/** A corner ready to be driven. Its tables are worked out once for each model. */
 export function cornerInMotion(model: CornerModel): CornerInMotion {
-  let table = tables.get(model)
-  if (table === undefined) {
-    const { sprung } = massesOf(model)
-    table = cornerTable(model, sprung)
-    tables.set(model, table)
+  let parts = known.get(model)
+  if (parts === undefined) {
+    parts = cornerParts(model)
+    known.set(model, parts)
   }
-  return new CornerInMotion(model, table)
+  return new CornerInMotion(model, parts)
 }
 
 export interface Driven {

@@ -77,16 +77,20 @@ class Stretch {
   height(place: number): number {
     const i = Math.min(PLACES - 1, Math.floor(place))
     const t = place - i
-    const [h0, h1] = [this.heights[i]!, this.heights[i + 1]!]
-    const [d0, d1] = [this.slopes[i]! * SPACING, this.slopes[i + 1]! * SPACING]
+    const h0 = this.heights[i]!
+    const h1 = this.heights[i + 1]!
+    const d0 = this.slopes[i]! * SPACING
+    const d1 = this.slopes[i + 1]! * SPACING
     return h0 + t * (d0 + t * (3 * (h1 - h0) - 2 * d0 - d1 + t * (d0 + d1 - 2 * (h1 - h0))))
   }
 
   slope(place: number): number {
     const i = Math.min(PLACES - 1, Math.floor(place))
     const t = place - i
-    const [h0, h1] = [this.heights[i]!, this.heights[i + 1]!]
-    const [d0, d1] = [this.slopes[i]! * SPACING, this.slopes[i + 1]! * SPACING]
+    const h0 = this.heights[i]!
+    const h1 = this.heights[i + 1]!
+    const d0 = this.slopes[i]! * SPACING
+    const d1 = this.slopes[i + 1]! * SPACING
     return (d0 + t * (2 * (3 * (h1 - h0) - 2 * d0 - d1) + 3 * t * (d0 + d1 - 2 * (h1 - h0)))) / SPACING
   }
 }

@@ -3,8 +3,8 @@ import { AT_ONCE, Events } from './events.ts'
 import { STATE, STATES, type Vehicle } from './vehicle.ts'
 import { type Happenings, happen } from './watches.ts'
 
-/** Largest error a step may make at tolerance 1: chassis and wheel in m and m/s, stop in m. So chosen that wheels end up within about 0.01 mm. */
-const TOLERANCE = [2e-7, 2e-5, 2e-7, 2e-5, 2e-7]
+/** Largest error a step may make at tolerance 1: chassis and wheel in m and m/s, stop in m. So chosen that wheels are within a hundredth or two of a millimetre all along. */
+const TOLERANCE = [2.5e-7, 2.5e-6, 2.5e-7, 7.5e-6, 2.5e-7]
 
 /** First step, and longest one right after something happened, s. */
 const FIRST = 1e-4
@@ -56,6 +56,8 @@ class Run {
   private readonly inner: Float64Array
   /** Even samples told. */
   private samples = 0
+  /** Whether the last step had something to tell inside, so that the vehicle was looked at there. */
+  private toldInside = false
   private time = 0
   private length = FIRST
   /** Events in a row that let no time pass. */
@@ -73,7 +75,7 @@ class Run {
       (time, state, slopes) => {
         this.evaluations += 1
         vehicle.slopes(time, state, slopes)
-        this.events.stage(state)
+        if (this.solver.stage === 2 || this.solver.stage === 3) this.events.stage(state)
       },
       vehicle.steered,
       vehicle.size,
@@ -90,6 +92,7 @@ class Run {
   private tellInside(share: number): void {
     const { solver, events, inner, vehicle } = this
     const { time, length } = solver
+    this.toldInside = false
     for (let turn = 0; ; ) {
       const at = this.samples * this.sample
       // A sample that falls on the end of the step but for rounding is inside it.
@@ -98,6 +101,7 @@ class Run {
       const isEven = at - time <= (share + ROUNDING) * length && even <= turned
       if (!isEven && turned > share) return
       const next = Math.max(0, isEven ? even : turned)
+      this.toldInside = true
       solver.within(next, inner, vehicle.steered)
       this.tell(isEven ? at : time + next * length, inner, isEven ? 'sample' : 'turn')
       if (isEven) this.samples += 1
@@ -144,7 +148,8 @@ class Run {
       if (share === 1) state.set(solver.end)
       else solver.within(share, state)
       this.time = share === 1 && step === left ? stop : solver.time + share * step
-      this.tell(this.time, state, 'end')
+      if (events.looked || this.toldInside) vehicle.look(this.time, state)
+      listener.moment(this.time, state, 'end')
       this.settleStops(state)
       if (place < 0) {
         this.atOnce = 0

@@ -1,11 +1,35 @@
 import { type DamperCurve, damperCurve } from '../forces/damper.ts'
-import { circleArea, type GasChamber, gasPressure } from '../forces/gas.ts'
+import { circleArea, type GasChamber, gasForce, gasPressure } from '../forces/gas.ts'
 import { type CubicPieces, cubicPieces } from '../numerics/cubic-pieces.ts'
+import { type EvenTable, evenTable } from '../numerics/even-table.ts'
 import type { Stop } from '../plan/schema.ts'
 import { ATMOSPHERE } from '../units/constants.ts'
 
 /** Faster than any pad: a stop that nothing holds back comes out at this, m/s. */
 const AT_ONCE = 100
+
+const gasPush = (chamber: GasChamber, travel: number): number =>
+  chamber.area * (gasPressure(chamber, travel, 'fast') - ATMOSPHERE)
+
+/** A table of gas force is good enough when it is this near halfway between its places, in shares of the force there; no more places than so many. */
+const NEAR = 1e-8
+const MOST_PLACES = 2048
+
+/** Force of gas over travel without a power for each look; null where it rises too steeply at the end for one. */
+function gasTable(chamber: GasChamber, stroke: number): EvenTable | null {
+  for (let count = 32; count <= MOST_PLACES; count *= 4) {
+    const places = Array.from({ length: count + 1 }, (_, i) => (stroke * i) / count)
+    const step = stroke / count
+    const values = places.map(travel => gasPush(chamber, travel))
+    const slopes = places.map(travel => gasForce(chamber, travel, 'fast').slope)
+    const table = evenTable(0, step, values, slopes)
+    const near = places
+      .slice(1)
+      .every(travel => Math.abs(table.value(travel - step / 2) / gasPush(chamber, travel - step / 2) - 1) < NEAR)
+    if (near) return table
+  }
+  return null
+}
 
 /** A bump stop in motion: fast gas or foam, and dampers of its own. Forces along it, N; travels pushed in, m. */
 export class StopInMotion {
@@ -18,6 +42,7 @@ export class StopInMotion {
   private readonly chamber: GasChamber | null
   private readonly stroke: number
   private readonly foam: CubicPieces | null
+  private readonly gas: EvenTable | null
 
   constructor(stop: Stop) {
     const hydraulic = stop.kind === 'hydraulic' ? stop : null
@@ -37,6 +62,7 @@ export class StopInMotion {
             stop.curve.map(row => row.force),
           )
         : null
+    this.gas = this.chamber === null ? null : gasTable(this.chamber, this.stroke)
     this.step = this.push(0)
   }
 
@@ -44,7 +70,8 @@ export class StopInMotion {
   push(travel: number): number {
     const { chamber } = this
     if (chamber === null) return this.foam!.value(travel)
-    return chamber.area * (gasPressure(chamber, Math.min(travel, this.stroke), 'fast') - ATMOSPHERE)
+    if (this.gas !== null && travel >= 0) return this.gas.value(travel)
+    return gasPush(chamber, Math.min(travel, this.stroke))
   }
 
   /** Force on a pad that moves with it, at a speed in m/s, positive pushing it in. */

@@ -1,3 +1,4 @@
+import { evenTable } from '../numerics/even-table.ts'
 import type { Terrain } from '../plan/schema.ts'
 import { type MeasuredCourse, measuredRoad } from './measured-road.ts'
 import { LEAD_IN, LONGEST_STEP, type Road, RUN_OUT } from './road.ts'
@@ -17,15 +18,29 @@ export const flat = (duration: number): Road => ({
   longestStep: () => LONGEST_STEP,
 })
 
+/** Places a wave is kept at: its height is good to 10⁻⁹ of itself, its rise to 10⁻⁶. */
+const WAVE_PLACES = 256
+
 /** ½·height·(1 − cos 2πx/spacing) over `count` waves, 1 s lead-in, 2 s run-out. */
 function whoops({ spacing, height, speed, count }: Extract<Terrain, { kind: 'whoops' }>): Road {
   const period = spacing / speed
   const end = LEAD_IN + count * period
-  const turning = (2 * Math.PI) / period
+  const wave = Array.from({ length: WAVE_PLACES + 1 }, (_, i) => (2 * Math.PI * i) / WAVE_PLACES)
+  const table = evenTable(
+    0,
+    period / WAVE_PLACES,
+    wave.map(angle => (height / 2) * (1 - Math.cos(angle))),
+    wave.map(angle => ((height * Math.PI) / period) * Math.sin(angle)),
+  )
+  /** Time since the last trough, s. */
+  const into = (time: number): number => {
+    const on = time - LEAD_IN
+    return on - period * Math.floor(on / period)
+  }
   return {
     duration: end + RUN_OUT,
-    height: time => (time <= LEAD_IN || time >= end ? 0 : (height / 2) * (1 - Math.cos(turning * (time - LEAD_IN)))),
-    rise: time => (time <= LEAD_IN || time >= end ? 0 : (height / 2) * turning * Math.sin(turning * (time - LEAD_IN))),
+    height: time => (time <= LEAD_IN || time >= end ? 0 : table.value(into(time))),
+    rise: time => (time <= LEAD_IN || time >= end ? 0 : table.slope(into(time))),
     breaks: [LEAD_IN, end],
     longestStep: from => (from < LEAD_IN || from >= end ? LONGEST_STEP : Math.min(LONGEST_STEP, period / 4)),
   }

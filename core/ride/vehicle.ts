@@ -66,7 +66,8 @@ export class Vehicle {
       const corner = corners[i]!
       const road = roads[i]!
       const s = STATES * i
-      const [height, heightSpeed] = [state[s + STATE.wheel]!, state[s + STATE.wheelSpeed]!]
+      const height = state[s + STATE.wheel]!
+      const heightSpeed = state[s + STATE.wheelSpeed]!
       corner.look(
         height - state[s + STATE.chassis]!,
         heightSpeed - state[s + STATE.chassisSpeed]!,

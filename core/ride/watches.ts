@@ -18,7 +18,8 @@ export interface Happenings {
 /** Values of a corner's watches after a look, each in its own unit; `pushedIn` is the stop's own state. */
 export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Array, from: number): void {
   const { modes, model, stop } = corner
-  let [one, also] = [ASLEEP, ASLEEP]
+  let one: number = ASLEEP
+  let also: number = ASLEEP
   if (stop !== null)
     switch (modes.stop) {
       case 'clear':

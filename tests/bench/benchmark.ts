@@ -5,6 +5,8 @@ export interface Benchmark {
   reference: string
   /** The largest ratio that is good enough. */
   budget: number
+  /** Why it cannot be measured here; null or left out when it can. */
+  missing?: () => string | null
   measure(): Promise<Sample>
 }
 

@@ -6,6 +6,7 @@ import { budgets } from './budget.ts'
 import { inTheBrowser } from './in-the-browser.ts'
 import { proposals } from './propose.ts'
 import { results } from './results.ts'
+import { rides } from './rides.ts'
 import { shipped } from './shipped.ts'
 import { tolerance } from './tolerance.ts'
 
@@ -18,6 +19,7 @@ const benchmarks: readonly Benchmark[] = [
   ...results,
   ...proposals,
   ...tolerance,
+  ...rides,
   ...shipped,
   ...inTheBrowser,
 ]
@@ -34,7 +36,14 @@ if (chosen.length === 0) {
 }
 
 let missed = 0
-for (const { name, reference, budget, measure } of chosen) {
+let notRun = 0
+for (const { name, reference, budget, missing, measure } of chosen) {
+  const without = missing?.() ?? null
+  if (without !== null) {
+    notRun += 1
+    console.log(`none  ${name}: not run, ${without}`)
+    continue
+  }
   const sample = await measure()
   const ratio = ratioOf(sample)
   const before = kept[name]
@@ -51,5 +60,7 @@ for (const { name, reference, budget, measure } of chosen) {
 }
 
 if (values.keep) writeFileSync(keptFile, `${JSON.stringify(kept, null, 2)}\n`)
-console.log(`${chosen.length - missed} within budget, ${missed} over`)
+console.log(
+  `${chosen.length - missed - notRun} within budget, ${missed} over${notRun > 0 ? `, ${notRun} not run` : ''}`,
+)
 process.exitCode = missed > 0 ? 1 : 0
