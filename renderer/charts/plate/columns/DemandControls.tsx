@@ -33,7 +33,6 @@ function Press({ label, reach, on, onPress, children }: PressProps) {
       onClick={onPress}
       onKeyDown={onKeyDown}
     >
-      <rect x={x} y={y} width={width} height={height} fill="transparent" />
       <rect
         className="focus-ring"
         x={x + 1}
@@ -43,6 +42,7 @@ function Press({ label, reach, on, onPress, children }: PressProps) {
         fill="none"
         strokeWidth="2"
       />
+      <rect x={x} y={y} width={width} height={height} fill="transparent" />
       {children}
     </g>
   )
