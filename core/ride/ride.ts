@@ -7,8 +7,6 @@ import { beginning } from './start.ts'
 import { type Course, roadOf } from './terrain.ts'
 import { type Rig, Vehicle } from './vehicle.ts'
 
-export type { Ride, RideOutcome, RideTrace } from './results.ts'
-
 const known = new WeakMap<CornerModel, CornerParts>()
 
 /** A corner ready to be driven. Its tables are worked out once for each model. */

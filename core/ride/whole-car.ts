@@ -24,8 +24,7 @@ export interface CarOptions extends RunOptions {
 }
 
 /** Time from the front wheels' coming to a place to the rear wheels' coming there, s. */
-export const behind = (course: Course, wheelbase: number): number =>
-  course.kind === 'landing' ? 0 : wheelbase / course.speed
+const behind = (course: Course, wheelbase: number): number => (course.kind === 'landing' ? 0 : wheelbase / course.speed)
 
 /** A road met later: before it, what lies before its start. */
 const later = (road: Road, delay: number): Road => ({

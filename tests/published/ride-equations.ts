@@ -20,15 +20,15 @@ export const corner: Corner = {
   },
 }
 
-export const GRAVITY = 9.80665
-export const ATMOSPHERE = 101_325
+const GRAVITY = 9.80665
+const ATMOSPHERE = 101_325
 export const [sprung, unsprung] = [300, 50]
 export const bump = 6 * 0.0254
 export const droop = -6 * 0.0254
 export const { rate } = corner.springs.springs[0]!
 
 /** Force between chassis and wheel, N, at a wheel position and speed. */
-export function suspension(wheel: number, speed: number): number {
+function suspension(wheel: number, speed: number): number {
   // Past the ends of the shock its spring goes on as it stands there.
   const spring = rate * Math.min(bump - droop, Math.max(0, wheel - droop))
   const damper = speed > 0 ? DAMPING.compression * speed : DAMPING.rebound * speed
