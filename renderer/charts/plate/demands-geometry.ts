@@ -31,7 +31,7 @@ export interface DemandsGeometry {
 }
 
 /** Two bars stand no closer than what a finger needs, px. */
-const LEAST_PITCH = 24
+export const LEAST_PITCH = 24
 const NAME_GAP = 4
 /** A name never takes more than this where it is cut, px; the first that lets all names stand. */
 const NAME_MOST = [46, 38, 30]

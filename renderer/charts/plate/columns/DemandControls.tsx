@@ -1,7 +1,7 @@
 import { type KeyboardEvent, memo, type ReactNode } from 'react'
 import type { Box } from '../../placement/box.ts'
 import { type DemandActions, type HeadLink, rollLink } from '../demand-controls.ts'
-import type { DemandBar } from '../demands-geometry.ts'
+import { type DemandBar, LEAST_PITCH } from '../demands-geometry.ts'
 import type { Scene } from '../scene.ts'
 import { demandSentence } from '../sentences.ts'
 
@@ -75,10 +75,18 @@ const Link = ({ link }: { link: HeadLink }) => (
   </>
 )
 
+/** As high as a finger needs, around lines of words. */
+function around(lines: readonly Box[]): Box {
+  const [left, right] = [Math.min(...lines.map(({ x }) => x)), Math.max(...lines.map(({ x, width }) => x + width))]
+  const [top, bottom] = [Math.min(...lines.map(({ y }) => y)), Math.max(...lines.map(({ y, height }) => y + height))]
+  const more = Math.max(4, (LEAST_PITCH - (bottom - top)) / 2)
+  return { x: left - 4, y: top - more, width: right - left + 8, height: bottom - top + 2 * more }
+}
+
 interface DemandControlsProps {
   readonly scene: Scene
-  /** Where usual loads are begun with. */
-  readonly offer: Box | null
+  /** Lines of words to begin with usual loads. */
+  readonly offer: readonly Box[]
   readonly actions: DemandActions
 }
 
@@ -113,11 +121,11 @@ export const DemandControls = memo(function DemandControls({ scene, offer, actio
           </g>
         ),
       )}
-      {offer === null ? null : (
-        <Press label="Begin with usual loads" reach={offer} onPress={actions.begin}>
+      {offer.length === 0 ? null : (
+        <Press label="Begin with usual loads" reach={around(offer)} onPress={actions.begin}>
           <path
             className="press-line"
-            d={`M${offer.x} ${offer.y + offer.height + 1}h${offer.width}`}
+            d={offer.map(({ x, y, width, height }) => `M${x} ${y + height}h${width}`).join('')}
             stroke="var(--ink3)"
             strokeWidth="0.8"
           />

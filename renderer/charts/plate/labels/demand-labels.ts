@@ -84,22 +84,22 @@ export function demandValues(scene: Scene, placer: Placer): void {
   )
 }
 
-/** A column without loads offers some: the words, and where they are pressed. */
-export function offerLabels(scene: Scene, placer: Placer): Box | null {
+/** A column without loads offers some: the words, and where each line of them to be pressed stands; none where there is nothing to offer. */
+export function offerLabels(scene: Scene, placer: Placer): readonly Box[] {
   const { demands, view, frame, axis } = scene
   const within = area(scene)
-  if (demands === null || within === null || view.demands === null || view.demands.spans.length > 0) return null
+  if (demands === null || within === null || view.demands === null || view.demands.spans.length > 0) return []
   const { type, inset } = frame
   const room = { ...within, x: within.x + inset - 1, width: within.width - 2 * inset }
   const say = (line: string): Span[] => [span(line, { size: type.body })]
   const quiet = [span('No loads yet.', { size: type.body, ink: 'ink2' })]
-  return placer.first([['Begin with usual loads'], ['Begin with', 'usual loads']], lines => {
+  placer.first([['Begin with usual loads'], ['Begin with', 'usual loads']], lines => {
     const text = placer.block(...lines.map(say))
     if (text.width > room.width) return null
     const told = placer.block(quiet, ...lines.map(say))
-    const box = placer.near('demand-offer', told, room.x, axis.y(0) - told.height, 'start', room)
-    return box === null ? null : { ...box, y: box.y + told.height - text.height, height: text.height }
+    return placer.near('demand-offer', told, room.x, axis.y(0) - told.height, 'start', room)
   })
+  return placer.labels.filter(({ id }) => id.startsWith('demand-offer-')).map(({ box }) => box)
 }
 
 /** What is left below the stop, as large as the zone lengths, and what the other setup leaves. */

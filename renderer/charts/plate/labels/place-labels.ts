@@ -17,8 +17,8 @@ export interface PlacedLabels {
   readonly labels: readonly Label[]
   readonly leaders: readonly Leader[]
   readonly marks: readonly MarkPlace[]
-  /** Where usual loads are begun with, while there are none. */
-  readonly offer: Box | null
+  /** Lines of words to begin with usual loads, while there are none. */
+  readonly offer: readonly Box[]
 }
 
 /** Half the height a line keeps clear of words, px. */
