@@ -68,10 +68,9 @@ function named(view: DemandsView, room: number, size: number, measure: MeasureTe
     const cut = (most: number) => (text: string) => shortened(text, { size }, most, measure) ?? ''
     const wordings = [
       spans.map(load => load.label),
-      ...NAME_MOST.flatMap(most => [
-        spans.map(load => load.short).map(cut(most)),
-        spans.map(load => load.tight).map(cut(most)),
-      ]),
+      spans.map(load => load.short),
+      spans.map(load => load.tight),
+      ...NAME_MOST.map(most => spans.map(load => load.tight).map(cut(most))),
     ]
     for (const names of wordings) {
       const widths = names.map(name => measure(name, size, 400))

@@ -38,7 +38,7 @@ const TIGHT: Readonly<Record<LedgerRow['kind'], string>> = {
   payload: 'Load',
   cornering: 'Turn',
   braking: 'Brake',
-  terrain: 'Bumps',
+  terrain: 'Ruts',
 }
 
 const balanceOf = ({ balance: { beforeStop, beforeBump } }: AxleLedger): DemandBalance | null =>

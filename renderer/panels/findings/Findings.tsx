@@ -28,7 +28,7 @@ export function Findings() {
         {findings.map((finding, i) => (
           <FindingLine key={finding.id} finding={finding} number={i + 1} />
         ))}
-        {why === null ? null : <WhyLine why={why} />}
+        {why === null ? null : <WhyLine {...why} />}
       </ol>
     </section>
   )

@@ -1,14 +1,105 @@
+import type { Diagnosis } from '../../../core/loads/diagnosis.ts'
+import type { OneChange } from '../../../core/loads/one-change.ts'
+import { type Say, sayIn } from '../../../core/loads/saying.ts'
+import { INCH } from '../../../core/units/constants.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import { useSelect, useStore } from '../../window-context.ts'
+import { goToField } from '../measurements/go-to-field.ts'
 import { unbroken } from './unbroken.ts'
-import type { Why } from './use-diagnosis.ts'
+import type { Explained } from './use-diagnosis.ts'
+
+/** Less than this nobody sees a car sit higher or lower, m. */
+const LEAST_HEIGHT = INCH / 32
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+
+/** How the car then sits, where that changes: `, then sits 2 in lower`. */
+function height({ after }: OneChange, rest: number, say: Say): string {
+  const lifts = rest - after.rest
+  if (Math.abs(lifts) < LEAST_HEIGHT) return ''
+  return `, then sits ${say(Math.abs(lifts), 'length')} ${lifts > 0 ? 'higher' : 'lower'}`
+}
+
+/** What one change of each kind would have to be, and which kinds cannot do it alone. */
+function Changes({ why: { changes, causes, now, share }, say }: { why: Diagnosis; say: Say }) {
+  const store = useStore()
+  const enough = changes.filter(({ to }) => to !== null)
+  const short = changes.filter(({ to }) => to === null).map(({ name }) => name)
+  const [worst] = causes
+  if (enough.length === 0)
+    return (
+      <>
+        <h3>What would mend it</h3>
+        <p>{unbroken(worst?.remedy ?? '')}</p>
+      </>
+    )
+  return (
+    <>
+      <h3>Any one of these puts {unbroken(say(share, 'share'))} of the travel on the coilover</h3>
+      <ul>
+        {enough.map(change => (
+          <li key={change.kind}>
+            <button type="button" className="step" onClick={() => goToField(store, change.field)}>
+              {capital(change.name)}
+            </button>{' '}
+            {unbroken(
+              `${say(change.now, change.quantity)} to ${say(change.to!, change.quantity)}${height(change, now.rest, say)}.`,
+            )}
+          </li>
+        ))}
+        {short.length === 0 ? null : <li>Not enough alone: {short.join(', ')}.</li>}
+      </ul>
+    </>
+  )
+}
+
+/** One cause with its size; a load's own sentence begins with both and goes on from there. */
+function Cause({ cause: { label, size, message }, say }: { cause: Diagnosis['causes'][number]; say: Say }) {
+  const named = `${label.replace(/^“(.*)”$/, '$1')}: ${say(size, 'length')} `
+  const goesOn = message.startsWith(named)
+  return (
+    <li>
+      <b>{unbroken(`${capital(label)} ${say(size, 'length')}${goesOn ? '' : '.'}`)}</b>{' '}
+      {unbroken(goesOn ? message.slice(named.length) : message)}
+    </li>
+  )
+}
+
+const parts = (system: System, { now, causes }: Diagnosis) => ({
+  say: sayIn(system),
+  on: now.engagement !== null && now.rest >= now.engagement,
+  causes,
+})
 
 /** What put the axle on its stop, by size; what one change of each kind would mend it; what the driver feels. */
-export const WhyLine = ({ why: { finding, changes, feel } }: { why: Why }) => (
-  <li className="why">
-    <svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true">
-      <path d="M-5 0H5M1 -4l4 4l-4 4" stroke="var(--ink)" strokeWidth="1.5" fill="none" />
-    </svg>
-    <span className="sev">Why</span>
-    <span>{unbroken(`${finding.message} ${feel.join(' ')}`)}</span>
-    <span className="next">{unbroken(changes === '' ? finding.remedy : changes)}</span>
-  </li>
-)
+export function WhyLine({ why, late }: Explained) {
+  const { say, on, causes } = parts(
+    useSelect(state => state.plan.units),
+    why,
+  )
+  return (
+    <li className={late ? 'why late' : 'why'} aria-busy={late}>
+      <svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true">
+        <path d="M-5 0H5M1 -4l4 4l-4 4" stroke="var(--ink)" strokeWidth="1.5" fill="none" />
+      </svg>
+      <span className="sev">Why</span>
+      <div>
+        <h3>What puts it {on ? 'on' : 'near'} its stop</h3>
+        <ol>
+          {causes.map(cause => (
+            <Cause key={cause.id} cause={cause} say={say} />
+          ))}
+        </ol>
+      </div>
+      <div className="next">
+        <Changes why={why} say={say} />
+        {why.feel.length === 0 ? null : (
+          <>
+            <h3>How it drives</h3>
+            <p>{unbroken(why.feel.join(' '))}</p>
+          </>
+        )}
+      </div>
+    </li>
+  )
+}

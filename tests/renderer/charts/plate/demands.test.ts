@@ -67,7 +67,7 @@ const frameFor = (count: number) => plateFrame(804, 513, count)
 const span = (id: string, to: number): DemandSpan => ({
   id,
   label: 'A load of some length',
-  short: 'Loaded up',
+  short: 'Loaded up to the roof',
   tight: 'Load',
   from: 0,
   to,
