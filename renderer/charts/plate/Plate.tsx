@@ -13,14 +13,15 @@ import { canvasMeasure } from '../text/measure-text.ts'
 import { DemandControls } from './columns/DemandControls.tsx'
 import { ForceAreas } from './columns/ForceAreas.tsx'
 import { ShaftFills, ShaftGrounds, ShaftOutlines } from './columns/ShaftBars.tsx'
-import { CrossLines, PlateRules, StaticColumns, ZoneTints } from './columns/StaticLayer.tsx'
+import { BudgetColumn, CrossLines, DemandColumn, PlateRules, ZoneTints } from './columns/StaticLayer.tsx'
 import { WeightMark, WheelMarks } from './columns/WheelMarks.tsx'
 import type { DemandActions } from './demand-controls.ts'
 import type { DemandsView } from './demands.ts'
+import { demandCount } from './demands-geometry.ts'
 import { FindingMark } from './FindingMarks.tsx'
 import { placeLabels } from './labels/place-labels.ts'
 import './plate.css'
-import { type OtherSetup, plateScene } from './scene.ts'
+import { type OtherSetup, sceneWithoutDemands, withDemands } from './scene.ts'
 import { forcesSentence, shaftsSentence } from './sentences.ts'
 import { type Size, useSize } from './use-size.ts'
 import { useWheelDrag } from './use-wheel-drag.ts'
@@ -70,12 +71,15 @@ function PlateDrawing(props: PlateDrawingProps) {
   const { axle, setupName, budget, model, other, system, findings, focusedFinding, onFocusFinding, demands } = props
   const { size, family, onWheel } = props
   const measure = useMemo(() => canvasMeasure(family), [family])
-  const scene = useMemo(
-    () => plateScene({ budget, model, other, demands, system }, size.width, size.height, measure),
-    [budget, model, other, demands, system, size, measure],
+  // Demands come a moment after the rest: what has none of them in it is not drawn again for them.
+  const count = demandCount(demands)
+  const still = useMemo(
+    () => sceneWithoutDemands({ budget, model, other, system }, count, size.width, size.height, measure),
+    [budget, model, other, system, count, size, measure],
   )
+  const scene = useMemo(() => withDemands(still, demands), [still, demands])
   const lastSize = useRef(size)
-  const still = lastSize.current !== size
+  const resized = lastSize.current !== size
   useEffect(() => {
     lastSize.current = size
   })
@@ -90,14 +94,14 @@ function PlateDrawing(props: PlateDrawingProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be drawn in
     <svg
-      className={still ? 'still' : undefined}
+      className={resized ? 'still' : undefined}
       viewBox={`0 0 ${size.width} ${size.height}`}
       role="group"
       aria-label={`Travel of ${setupName}, ${axle.id}: drawing, budget, shafts, forces${demands === null ? '' : ', demands'} on one wheel travel axis`}
       {...drag}
     >
       <ChartPatterns prefix={PATTERNS} />
-      <ZoneTints scene={scene} />
+      <ZoneTints scene={still} />
       <CornerDrawing
         axle={axle}
         model={model}
@@ -112,20 +116,21 @@ function PlateDrawing(props: PlateDrawingProps) {
         axisY={axis.y}
         small={frame.small}
       />
-      <PlateRules scene={scene} />
-      <StaticColumns scene={scene} patterns={PATTERNS} />
-      <Picture label={shaftsSentence(scene, wheel)}>
-        <ShaftGrounds scene={scene} />
-        <ShaftFills scene={scene} patterns={PATTERNS} y={axis.y(wheel)} />
-        <ShaftOutlines scene={scene} />
+      <PlateRules scene={still} />
+      <BudgetColumn scene={still} patterns={PATTERNS} />
+      <DemandColumn scene={scene} />
+      <Picture label={shaftsSentence(still, wheel)}>
+        <ShaftGrounds scene={still} />
+        <ShaftFills scene={still} patterns={PATTERNS} y={axis.y(wheel)} />
+        <ShaftOutlines scene={still} />
       </Picture>
-      <Picture label={forcesSentence(scene, wheel)}>
-        <ForceAreas scene={scene} patterns={PATTERNS} />
+      <Picture label={forcesSentence(still, wheel)}>
+        <ForceAreas scene={still} patterns={PATTERNS} />
       </Picture>
-      <CrossLines scene={scene} />
-      {props.bands == null ? null : <BandMarks scene={scene} bands={props.bands} />}
-      <WheelMarks scene={scene} wheel={wheel} />
-      <WeightMark scene={scene} />
+      <CrossLines scene={still} />
+      {props.bands == null ? null : <BandMarks scene={still} bands={props.bands} />}
+      <WheelMarks scene={still} wheel={wheel} />
+      <WeightMark scene={still} />
       <Unspoken>
         {leaders.map(({ id, from, to }) => (
           <path key={id} d={`M${from.join(' ')}L${to.join(' ')}`} stroke="var(--ink3)" strokeWidth="0.8" fill="none" />

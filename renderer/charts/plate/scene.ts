@@ -62,12 +62,19 @@ function reserve({ limits, travel }: AxleBudget): number {
 }
 
 /**
- * Lays out the plate.
+ * Lays out all of the plate but its demands, which come a moment later while somebody types.
+ * @param count how many bars the demands will have; 0 leaves their column out
  * @param width, height of the plate, px, above 0
  */
-export function plateScene(view: PlateView, width: number, height: number, measure: MeasureText): Scene {
-  const { budget, model, other, demands, system } = view
-  const frame = plateFrame(width, height, demandCount(demands))
+export function sceneWithoutDemands(
+  view: Omit<PlateView, 'demands'>,
+  count: number,
+  width: number,
+  height: number,
+  measure: MeasureText,
+): Scene {
+  const { budget, model, other, system } = view
+  const frame = plateFrame(width, height, count)
   const travel = travelMarks(budget)
   const otherTravel = other === null ? null : travelMarks(other.budget)
   const lowest = Math.min(travel.droop, otherTravel?.droop ?? 0)
@@ -81,7 +88,7 @@ export function plateScene(view: PlateView, width: number, height: number, measu
   const top = axis.y(travel.bump)
   const ride = axis.y(0)
   return {
-    view,
+    view: { ...view, demands: null },
     frame,
     axis,
     travel,
@@ -92,9 +99,23 @@ export function plateScene(view: PlateView, width: number, height: number, measu
     budget: budgetGeometry(frame, ruler, system, measure),
     shafts: shaftBars(frame, axis, budget, model, system),
     forces: forcesGeometry(frame, axis, budget, model, other?.model ?? null, system),
-    demands: demandsGeometry(frame, axis, demands, measure),
+    demands: null,
     measure,
     foot: axis.y(lowest),
     groundAt: y => (y < top || y > ride ? 'sheet' : y < middle ? 'stop' : 'coil'),
   }
 }
+
+/** The same plate with its demands. */
+export const withDemands = (scene: Scene, demands: DemandsView | null): Scene => ({
+  ...scene,
+  view: { ...scene.view, demands },
+  demands: demandsGeometry(scene.frame, scene.axis, demands, scene.measure),
+})
+
+/**
+ * Lays out the plate.
+ * @param width, height of the plate, px, above 0
+ */
+export const plateScene = (view: PlateView, width: number, height: number, measure: MeasureText): Scene =>
+  withDemands(sceneWithoutDemands(view, demandCount(view.demands), width, height, measure), view.demands)

@@ -8,7 +8,7 @@ import { inside, overlap } from '../../../renderer/charts/placement/box.ts'
 import { DemandControls } from '../../../renderer/charts/plate/columns/DemandControls.tsx'
 import { rollLink } from '../../../renderer/charts/plate/demand-controls.ts'
 import { demandsView } from '../../../renderer/charts/plate/demands.ts'
-import { headLabels } from '../../../renderer/charts/plate/labels/heads.ts'
+import { demandHeadLabels, headLabels } from '../../../renderer/charts/plate/labels/heads.ts'
 import { placeLabels } from '../../../renderer/charts/plate/labels/place-labels.ts'
 import { plateScene } from '../../../renderer/charts/plate/scene.ts'
 import { plainAxle, plainPlan } from '../../core/loads/plain-car.ts'
@@ -103,7 +103,7 @@ test('the way to the axle in roll keeps to its column and clear of every other w
       const { column } = scene.demands!
       const words = { x: link.x - link.width, y: link.y - link.size, width: link.width, height: link.size + 3 }
       expect(inside(words, { x: column.x, y: 0, width: column.width, height: scene.frame.head })).toBe(true)
-      expect(headLabels(scene).filter(({ box }) => overlap(box, words))).toEqual([])
+      expect([...headLabels(scene), ...demandHeadLabels(scene)].filter(({ box }) => overlap(box, words))).toEqual([])
       expect(scene.demands!.bars.filter(({ nameReach }) => overlap(nameReach, link.reach))).toEqual([])
     }
 })

@@ -2,7 +2,7 @@ import { memo } from 'react'
 import { Picture, Unspoken } from '../../marks/Group.tsx'
 import { ChartText, HALO } from '../../text/ChartText.tsx'
 import { crossLines } from '../cross-lines.ts'
-import { headLabels } from '../labels/heads.ts'
+import { demandHeadLabels, headLabels } from '../labels/heads.ts'
 import { lineNames } from '../labels/line-names.ts'
 import type { Scene } from '../scene.ts'
 import { budgetSentence, demandsSentence } from '../sentences.ts'
@@ -34,7 +34,7 @@ const limitTicks = ({ axis, frame, travel, view }: Scene): string =>
     .map(wheel => `M${frame.names.x} ${axis.y(wheel).toFixed(1)}h5`)
     .join('')
 
-/** Column heads, dividers with their inch ticks, and the names of the lines. */
+/** Column heads but the demands', dividers with their inch ticks, and the names of the lines. */
 export const PlateRules = memo(function PlateRules({ scene }: { readonly scene: Scene }) {
   const { frame, ruler } = scene
   const columns = [frame.shafts, frame.forces, ...(frame.demands === null ? [] : [frame.demands]), frame.names]
@@ -58,18 +58,29 @@ export const PlateRules = memo(function PlateRules({ scene }: { readonly scene: 
   )
 })
 
-/** Budget and demands: all of them stays where it is while the wheel moves. */
-export const StaticColumns = memo(function StaticColumns({ scene, patterns }: LayerProps) {
+/** The budget stays where it is while the wheel moves. */
+export const BudgetColumn = memo(function BudgetColumn({ scene, patterns }: LayerProps) {
+  return (
+    <Picture label={budgetSentence(scene)}>
+      <BudgetBar scene={scene} patterns={patterns} />
+    </Picture>
+  )
+})
+
+/** So do the demands. */
+export const DemandColumn = memo(function DemandColumn({ scene }: { readonly scene: Scene }) {
+  const { demands } = scene
+  if (demands === null) return null
   return (
     <>
-      <Picture label={budgetSentence(scene)}>
-        <BudgetBar scene={scene} patterns={patterns} />
+      <Unspoken>
+        {demandHeadLabels(scene).map(label => (
+          <ChartText key={label.id} label={label} />
+        ))}
+      </Unspoken>
+      <Picture label={demandsSentence(scene)}>
+        <DemandBars scene={scene} demands={demands} />
       </Picture>
-      {scene.demands === null ? null : (
-        <Picture label={demandsSentence(scene)}>
-          <DemandBars scene={scene} demands={scene.demands} />
-        </Picture>
-      )}
     </>
   )
 })

@@ -7,10 +7,9 @@ import { forceUnit } from '../force-text.ts'
 import type { Column } from '../frame.ts'
 import type { Scene } from '../scene.ts'
 
-/** Titles and subtitles of the columns right of the drawing. */
-export function headLabels(scene: Scene): Label[] {
-  const { frame, shafts, demands, view, zones, measure } = scene
-  const { type, inset, titleBaseline, subtitleBaseline, small } = frame
+/** Writes heads into their columns. */
+function writer({ frame, measure }: Scene) {
+  const { type, inset, titleBaseline } = frame
   const placer = new Placer({ x: 0, y: 0, width: frame.width, height: frame.head }, measure)
   const line = (id: string, spans: readonly Span[], x: number, y: number, anchor: 'start' | 'middle', within: Box) =>
     placer.at(id, placer.block(spans), [{ x, y, anchor }], within)
@@ -27,12 +26,19 @@ export function headLabels(scene: Scene): Label[] {
       ),
     )
   }
+  return { placer, line, areaOf, title }
+}
+
+/** Titles and subtitles of the columns right of the drawing, demands aside. */
+export function headLabels(scene: Scene): Label[] {
+  const { frame, shafts, view, zones } = scene
+  const { type, inset, subtitleBaseline, small } = frame
+  const { placer, line, areaOf, title } = writer(scene)
   const quiet = { size: type.label, ink: 'ink2' } as const
   title('title-corner', { ...frame.corner, x: 4 }, ['Corner'])
   title('title-budget', frame.budget, ['Budget'])
   title('title-shafts', frame.shafts, ['Shafts'])
   title('title-forces', frame.forces, small ? ['Forces'] : ['Forces at the wheel', 'Forces'])
-  if (demands !== null) title('title-demands', demands.column, ['Demands'])
 
   const travel = lengthSpans(zones.bump, view.system, quiet, { unit: true })
   placer.first(small ? ['of', ''] : ['bump travel', 'of', ''], word => {
@@ -55,10 +61,19 @@ export function headLabels(scene: Scene): Label[] {
   )
   for (const bar of shafts)
     line(`head-${bar.id}`, [span(bar.title, quiet)], bar.centre, subtitleBaseline, 'middle', areaOf(frame.shafts))
-  for (const bar of demands?.bars ?? []) {
-    if (bar.name === '' || demands === null) continue
-    const name = [span(bar.name, { size: type.axis, ink: bar.span.counted ? 'ink2' : 'ink3' })]
-    line(`head-demand-${bar.span.id}`, name, bar.nameX, subtitleBaseline, 'middle', areaOf(demands.column))
+  return placer.labels
+}
+
+/** Title of the demands, and a name over each bar. */
+export function demandHeadLabels(scene: Scene): Label[] {
+  const { frame, demands } = scene
+  if (demands === null) return []
+  const { placer, line, areaOf, title } = writer(scene)
+  title('title-demands', demands.column, ['Demands'])
+  for (const bar of demands.bars) {
+    if (bar.name === '') continue
+    const name = [span(bar.name, { size: frame.type.axis, ink: bar.span.counted ? 'ink2' : 'ink3' })]
+    line(`head-demand-${bar.span.id}`, name, bar.nameX, frame.subtitleBaseline, 'middle', areaOf(demands.column))
   }
   return placer.labels
 }

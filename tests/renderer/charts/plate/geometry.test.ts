@@ -8,9 +8,10 @@ import { nearestFraction } from '../../../../core/units/fraction.ts'
 import { ForceAreas } from '../../../../renderer/charts/plate/columns/ForceAreas.tsx'
 import { ShaftFills, ShaftGrounds, ShaftOutlines } from '../../../../renderer/charts/plate/columns/ShaftBars.tsx'
 import {
+  BudgetColumn,
   CrossLines,
+  DemandColumn,
   PlateRules,
-  StaticColumns,
   ZoneTints,
 } from '../../../../renderer/charts/plate/columns/StaticLayer.tsx'
 import { WeightMark, WheelMarks } from '../../../../renderer/charts/plate/columns/WheelMarks.tsx'
@@ -129,7 +130,8 @@ const drawn = (scene: Scene, wheel: number): string =>
       null,
       createElement(ZoneTints, { scene }),
       createElement(PlateRules, { scene }),
-      createElement(StaticColumns, { scene, patterns: 'p' }),
+      createElement(BudgetColumn, { scene, patterns: 'p' }),
+      createElement(DemandColumn, { scene }),
       createElement(ShaftGrounds, { scene }),
       createElement(ShaftFills, { scene, patterns: 'p', y: scene.axis.y(wheel) }),
       createElement(ShaftOutlines, { scene }),

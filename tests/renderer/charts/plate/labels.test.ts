@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type Box, inside, overlap } from '../../../../renderer/charts/placement/box.ts'
 import type { Label } from '../../../../renderer/charts/placement/label.ts'
-import { headLabels } from '../../../../renderer/charts/plate/labels/heads.ts'
+import { demandHeadLabels, headLabels } from '../../../../renderer/charts/plate/labels/heads.ts'
 import { lineNames } from '../../../../renderer/charts/plate/labels/line-names.ts'
 import { MARK_RADIUS, type MarkPlace } from '../../../../renderer/charts/plate/labels/mark-places.ts'
 import { placeLabels } from '../../../../renderer/charts/plate/labels/place-labels.ts'
@@ -33,6 +33,7 @@ function everything(scene: Scene, findings: Parameters<typeof placeLabels>[1], w
     list.map(label => [`${label.id} “${label.spans.map(({ text }) => text).join('')}”`, label.box])
   return [
     ...named(headLabels(scene)),
+    ...named(demandHeadLabels(scene)),
     ...named(labels),
     ...named(lineNames(scene).labels),
     ...marks.map((mark): [string, Box] => [`mark ${mark.number}`, markBox(mark)]),
