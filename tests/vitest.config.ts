@@ -10,6 +10,7 @@ export default defineConfig({
     // Without this, importing 'electron' in plain Node would start a download.
     env: { ELECTRON_OVERRIDE_DIST_PATH: '/nonexistent' },
     reporters: ['default', new UnitReporter()],
+    setupFiles: ['tests/laws/set-up.ts'],
     // Nothing here is a timed test: a slow or busy machine is not a failure.
     testTimeout: 120_000,
     hookTimeout: 120_000,

@@ -121,19 +121,20 @@ class Assembled implements CornerModel {
     if (side === undefined) {
       if (wheel <= this.droop) return this.wheelRate(wheel, law, 'above')
       if (wheel >= this.bump) return this.wheelRate(wheel, law, 'below')
-      // A kink is known to a rounding only: its sides are asked for on either side of it.
-      const kink = this.kinks.find(each => Math.abs(each - wheel) < NEAR)
-      const [below, above] = kink === undefined ? [wheel, wheel] : [kink - NEAR, kink + NEAR]
-      return (this.wheelRate(below, law, 'below') + this.wheelRate(above, law, 'above')) / 2
+      const place = this.kinks.find(each => Math.abs(each - wheel) < NEAR) ?? wheel
+      return (this.wheelRate(place, law, 'below') + this.wheelRate(place, law, 'above')) / 2
     }
     const { shock, stop, shockRatio, stopRatio } = this.linkage.at(wheel)
     const slopes = this.linkage.ratioSlopes(wheel, side)
     const shaft = this.shaft(shock)
     const compression = this.corner.springs.preload + shaft
-    const closing = (side === 'above') === shockRatio >= 0 ? 'above' : 'below'
+    // A place where a spring stops is known to a rounding only: its sides are read beside it.
+    const [closing, beside] =
+      (side === 'above') === shockRatio >= 0 ? (['above', NEAR] as const) : (['below', -NEAR] as const)
     const gas = this.gas === null ? { value: 0, slope: 0 } : gasForce(this.gas, shaft, law)
     const onShock = this.pack.force(compression) + gas.value
-    const shockPart = (this.pack.rate(compression, closing) + gas.slope) * shockRatio ** 2 + onShock * slopes.shock
+    const shockPart =
+      (this.pack.rate(compression + beside, closing) + gas.slope) * shockRatio ** 2 + onShock * slopes.shock
     const pushed = this.pushedIn(stop, wheel, side)
     if (pushed === null) return shockPart
     const pad = this.stop!.force(pushed, law)

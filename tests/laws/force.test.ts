@@ -97,7 +97,7 @@ describe('kinks', () => {
           if (first === undefined || last === undefined || broken) continue
           const step = (pack.rate(last, 'above') - pack.rate(first, 'below')) * shockRatio ** 2
           // A hair to either side, so that rounding of the place itself does not matter; the rest of the slope changes little over it.
-          const rated = (side: 1 | -1) => model.wheelRate(kink + side * 1e-9, 'slow')
+          const rated = (side: 1 | -1) => model.wheelRate(kink + side * 1e-8, 'slow')
           close(rated(1) - rated(-1), step, { rel: 1e-3, abs: 1 })
         }
       }),
