@@ -4,7 +4,7 @@ import { type SetupLoads, setupLoads } from '../../core/loads/ledger.ts'
 import type { AxleId, Plan, Setup } from '../../core/plan/schema.ts'
 import { type DemandsView, demandsView } from '../charts/plate/demands.ts'
 import { modelOf } from './results.ts'
-import { comparedSetup, resultsShown, shownAxle, shownSetup } from './selectors.ts'
+import { comparedSetup, type Looked, resultsShown, shownAxle, shownSetup } from './selectors.ts'
 import type { State } from './state.ts'
 
 interface Asked {
@@ -26,7 +26,7 @@ const sameAsked = (a: Asked, b: Asked): boolean =>
 /** Plans are never changed in place: a setup that is the same object, under the same loads, comes to the same. */
 const known = new WeakMap<Setup, Found>()
 
-function loadsOf({ plan, view }: State, setup: Setup): Found {
+function loadsOf({ plan, view }: Looked, setup: Setup): Found {
   const asked: Asked = { loads: plan.loads, vehicle: plan.vehicle, units: plan.units, off: view.loadsOff }
   const before = known.get(setup)
   if (before !== undefined && sameAsked(before.asked, asked)) return before
@@ -44,7 +44,7 @@ function loadsOf({ plan, view }: State, setup: Setup): Found {
 }
 
 /** What the counted loads do to the setup shown. */
-export const loadsShown = (state: State): SetupLoads => loadsOf(state, shownSetup(state).setup).loads
+export const loadsShown = (state: Looked): SetupLoads => loadsOf(state, shownSetup(state).setup).loads
 
 /** The answer to the question last asked, so that asking again gives the very same object. */
 function remembered<A extends readonly unknown[], R>(work: (...asked: A) => R): (...asked: A) => R {
@@ -63,7 +63,7 @@ const drawn = remembered((loads: SetupLoads, other: SetupLoads | null, axle: Axl
 })
 
 /** What every load takes of the axle shown and what the counted ones leave, beside what the compared setup leaves. */
-export function demandsShown(state: State): DemandsView | null {
+export function demandsShown(state: Looked): DemandsView | null {
   const compared = comparedSetup(state)
   return drawn(
     loadsOf(state, shownSetup(state).setup).loads,
@@ -75,21 +75,22 @@ export function demandsShown(state: State): DemandsView | null {
 const RANK: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
 
 /** Those of an axle and of its loads in one list, the worst first. */
-export const mergedFindings = remembered(
-  (own: readonly Finding[], loads: readonly LoadFinding[], axle: AxleId): readonly Finding[] =>
-    [...own, ...loads.filter(finding => finding.axle === null || finding.axle === axle)].sort(
-      (a, b) => RANK[a.severity] - RANK[b.severity],
-    ),
+const merged = remembered((own: readonly Finding[], loads: readonly LoadFinding[], axle: AxleId): readonly Finding[] =>
+  [...own, ...loads.filter(finding => finding.axle === null || finding.axle === axle)].sort(
+    (a, b) => RANK[a.severity] - RANK[b.severity],
+  ),
 )
 
-/** What is worth saying of the loads on the setup shown. */
-export const loadFindingsShown = (state: State): readonly LoadFinding[] =>
-  loadsOf(state, shownSetup(state).setup).findings
+/** What is worth saying of the axle shown, its loads included, the worst first. */
+export const findingsShown = (state: Looked): readonly Finding[] =>
+  merged(
+    resultsShown(state).budget.findings,
+    loadsOf(state, shownSetup(state).setup).findings,
+    shownAxle(state).axle.id,
+  )
 
 /** The finding pointed at. */
 export function findingPointedAt(state: State): Finding | null {
   const { finding } = state.view
-  if (finding === null) return null
-  const all = mergedFindings(resultsShown(state).budget.findings, loadFindingsShown(state), shownAxle(state).axle.id)
-  return all.find(({ id }) => id === finding) ?? null
+  return finding === null ? null : (findingsShown(state).find(({ id }) => id === finding) ?? null)
 }

@@ -1,7 +1,25 @@
 import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
 import { placeIn } from './place.ts'
-import { type AxleResults, axleResults } from './results.ts'
-import type { State } from './state.ts'
+import { type AxleResults, axleResults, modelOf } from './results.ts'
+import type { State, View } from './state.ts'
+
+/** As much of the state as results are worked out from. */
+export interface Looked {
+  readonly plan: Plan
+  readonly view: Pick<View, 'setup' | 'axle' | 'compared' | 'loadsOff'>
+}
+
+export const lookedAt = ({ plan, view: { setup, axle, compared, loadsOff } }: State): Looked => ({
+  plan,
+  view: { setup, axle, compared, loadsOff },
+})
+
+export const sameLooked = (a: Looked, b: Looked): boolean =>
+  a.plan === b.plan &&
+  a.view.setup === b.view.setup &&
+  a.view.axle === b.view.axle &&
+  a.view.compared === b.view.compared &&
+  a.view.loadsOff === b.view.loadsOff
 
 interface Here {
   readonly setup: { readonly setup: Setup; readonly index: number }
@@ -17,7 +35,7 @@ const placed = (items: readonly { readonly id: string }[], id: string): number =
     items.findIndex(item => item.id === id),
   )
 
-function here({ plan, view }: State): Here {
+function here({ plan, view }: Looked): Here {
   if (last !== null && last.plan === plan && last.setup === view.setup && last.axle === view.axle) return last.here
   const atSetup = placed(plan.setups, view.setup)
   const setup = plan.setups[atSetup]!
@@ -28,15 +46,15 @@ function here({ plan, view }: State): Here {
 }
 
 /** The setup shown, and its number in the plan. */
-export const shownSetup = (state: State): Here['setup'] => here(state).setup
+export const shownSetup = (state: Looked): Here['setup'] => here(state).setup
 
 /** The axle shown, and its number in the setup. */
-export const shownAxle = (state: State): Here['axle'] => here(state).axle
+export const shownAxle = (state: Looked): Here['axle'] => here(state).axle
 
-export const resultsShown = (state: State): AxleResults => axleResults(shownAxle(state).axle, state.plan)
+export const resultsShown = (state: Looked): AxleResults => axleResults(shownAxle(state).axle, state.plan)
 
 /** The setup drawn as a ghost, if it has the axle shown. */
-export function comparedSetup(state: State): { setup: Setup; axle: Axle; results: AxleResults } | null {
+export function comparedSetup(state: Looked): { setup: Setup; axle: Axle; results: AxleResults } | null {
   const { plan, view } = state
   const present = shownSetup(state).setup
   const { axle: shown } = shownAxle(state)
@@ -48,7 +66,7 @@ export function comparedSetup(state: State): { setup: Setup; axle: Axle; results
 
 /** The wheel position shown, kept to the travel of the axle shown. */
 export function shownWheel(state: State): number {
-  const { model } = resultsShown(state)
+  const model = modelOf(shownAxle(state).axle.corner)
   return Math.min(model.bump, Math.max(model.droop, state.view.wheel))
 }
 

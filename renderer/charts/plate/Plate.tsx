@@ -71,7 +71,7 @@ function PlateDrawing(props: PlateDrawingProps) {
   const { axle, setupName, budget, model, other, system, findings, focusedFinding, onFocusFinding, demands } = props
   const { size, family, onWheel } = props
   const measure = useMemo(() => canvasMeasure(family), [family])
-  // Demands come a moment after the rest: what has none of them in it is not drawn again for them.
+  // What has no demands in it is not drawn again when a load is counted or edited.
   const count = demandCount(demands)
   const still = useMemo(
     () => sceneWithoutDemands({ budget, model, other, system }, count, size.width, size.height, measure),

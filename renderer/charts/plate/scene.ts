@@ -62,7 +62,7 @@ function reserve({ limits, travel }: AxleBudget): number {
 }
 
 /**
- * Lays out all of the plate but its demands, which come a moment later while somebody types.
+ * Lays out all of the plate but its demands.
  * @param count how many bars the demands will have; 0 leaves their column out
  * @param width, height of the plate, px, above 0
  */
