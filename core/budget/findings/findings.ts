@@ -7,6 +7,7 @@ import { coilBinds, looseAtDroop, ratioFalls, shockCloses } from './shock.ts'
 import {
   assumedShockVolume,
   assumedVolume,
+  leavesAgain,
   littleCoilover,
   neverMet,
   noBumpTravel,
@@ -25,6 +26,7 @@ const RULES: readonly Rule[] = [
   coilBinds,
   openAtContact,
   neverMet,
+  leavesAgain,
   ridesOnStop,
   littleCoilover,
   twoRateChanges,

@@ -84,6 +84,27 @@ export const worksBackwards: Rule = ({ model }): Finding | null => {
   }
 }
 
+/** A pad whose path turns away before the travel ends: above there the stop does nothing. Tables only rise; arms and axles can turn. */
+export const leavesAgain: Rule = ({ model, figures, say }): Finding | null => {
+  const { engagement } = figures
+  if (engagement === null) return null
+  const open = (wheel: number): boolean => (model.parts(wheel).stopGap ?? 0) > 0
+  const ends = [...model.kinks.filter(kink => kink > engagement.wheel), model.bump]
+  const leaves = ends.findIndex((end, i) => i > 0 && open((ends[i - 1]! + end) / 2))
+  if (leaves < 0) return null
+  const wheel = ends[leaves - 1]!
+  return {
+    id: 'pad-leaves-stop',
+    severity: 'danger',
+    message: `The pad leaves its stop again at ${say(wheel, 'length', { sign: true })}: its path turns away before bump ends.`,
+    remedy: 'Move pad and stop so that the pad still rises at full bump.',
+    values: { wheel },
+    field: 'corner.linkage',
+    at: wheel,
+    where: 'drawing',
+  }
+}
+
 export const neverMet: Rule = ({ model, figures, say }): Finding | null => {
   const { stop } = model.corner
   if (stop === null || figures.engagement !== null) return null

@@ -215,6 +215,33 @@ describe('findings', () => {
     expect(one('works-backwards', axle(-1))?.severity).toBe('danger')
   })
 
+  it('a pad whose path turns over and leaves its stop before bump ends is said', () => {
+    // On an arm about x, 0.2 m long and leaning 60°, the pad is highest after another 30°, and back where it began after 60°.
+    const arm = (bump: number): Partial<Corner> => ({
+      linkage: {
+        kind: 'arm',
+        pivot: [
+          [-0.2, 0, 0.4],
+          [0.2, 0, 0.4],
+        ],
+        wheel: [0, 0.4, 0.4],
+        shockLower: [0, 0.35, 0.4],
+        shockUpper: [0, 0.3, 1],
+        stopPad: [0, 0.1, 0.4 + Math.sqrt(0.03)],
+        stopAxis: [0, 0, 1],
+      },
+      stop: stop(0, 3, { gap: 0.02 }),
+      shock: shock(14, 20),
+      clearance: { bump, droop: 0.1 },
+    })
+    const met = Math.asin((Math.sqrt(0.03) + 0.02) / 0.2) - Math.PI / 3
+    const leaves = 0.4 * Math.sin(Math.PI / 3 - met)
+    expect(ids(arm(leaves - 0.002))).not.toContain('pad-leaves-stop')
+    const finding = one('pad-leaves-stop', arm(leaves + 0.002))
+    expect(finding?.severity).toBe('danger')
+    expect(finding?.values.wheel).toBeCloseTo(leaves, 9)
+  })
+
   it('stand worst first', () => {
     const rank = { danger: 0, caution: 1, note: 2 }
     const list = found({ stop: stop(-0.5, 8), cornerMass: 1500 * POUND }, { assumed: ['corner.stop.gasVolume'] })
