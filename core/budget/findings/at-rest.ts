@@ -1,4 +1,5 @@
 import { cornerModel } from '../../corner/corner.ts'
+import type { CornerModel } from '../../corner/corner-model.ts'
 import { restingPosition } from '../../corner/static-position.ts'
 import { INCH } from '../../units/constants.ts'
 import type { Rule } from './rule.ts'
@@ -33,7 +34,7 @@ export const ridesOnStop: Rule = ({ model, figures, say }) => {
 }
 
 /** The springs say it sits somewhere else than the tape does. */
-export const offRideHeight: Rule = ({ model, figures, axle, say }) => {
+export const offRideHeight: Rule = ({ model, figures, say }) => {
   const { position, rideForce, sprungWeight } = figures.static
   if (Math.abs(position) <= RIDE_HEIGHT_MARK) return null
   const over = rideForce - sprungWeight
@@ -44,23 +45,55 @@ export const offRideHeight: Rule = ({ model, figures, axle, say }) => {
   const place = clamped
     ? `it should sit at ${end}`
     : `it should sit ${say(Math.abs(position), 'length')} ${position < 0 ? 'higher' : 'lower'} than measured`
-  const corner = axle.corner
-  const preload = -over / Math.abs(model.linkage.at(0).shockRatio || 1) / packRate(model)
-  const suspects = Number.isFinite(preload) && Math.abs(preload) < corner.shock.stroke
+  const causes = explanations(model, over)
+  const named = [
+    `${much} ${over > 0 ? 'more' : 'less'} weight`,
+    ...(causes.preload === null
+      ? []
+      : [`${say(Math.abs(causes.preload), 'length')} ${causes.preload > 0 ? 'more' : 'less'} preload`]),
+    ...(causes.springs === null
+      ? []
+      : [`springs ${say(Math.abs(causes.springs), 'share')} ${causes.springs > 0 ? 'stiffer' : 'softer'}`]),
+  ]
   return {
     id: 'off-ride-height',
     severity: clamped || Math.abs(position) > RIDE_HEIGHT_FAR ? 'caution' : 'note',
     message: `The corner ${held}: ${place}.`,
-    remedy: `Weigh it and tape the shaft again${suspects ? `; preload ${say(Math.abs(preload), 'length')} ${preload > 0 ? 'more' : 'less'} than entered would explain it` : '; check rates and motion ratio'}.`,
-    values: { position, forceOver: over },
+    remedy: `Weigh it and tape the shaft again: ${listed(named)} than entered would explain it.`,
+    values: {
+      position,
+      forceOver: over,
+      ...(causes.preload !== null && { preloadOff: causes.preload }),
+      ...(causes.springs !== null && { springsOff: causes.springs }),
+    },
     field: 'corner.springs.preload',
     at: position,
     where: 'forces',
   }
 }
 
+const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} or ${items.at(-1)!}`
+
+/** Springs further from their mark than this are other springs, not wrongly marked ones. */
+const MARKED_WRONG = 0.3
+
+/**
+ * What each measurement alone would have to be off by to hold `over` N less at the wheel: preload in m, all spring rates as a share; null
+ * where that alone is no likely slip of the tape or of the mark.
+ */
+function explanations(model: CornerModel, over: number): { preload: number | null; springs: number | null } {
+  const ratio = model.linkage.at(0).shockRatio
+  const preload = -over / (ratio * packRate(model))
+  const springs = -over / model.forces(0, 'slow').springs
+  return {
+    preload: Number.isFinite(preload) && Math.abs(preload) < model.corner.shock.stroke ? preload : null,
+    springs: Number.isFinite(springs) && Math.abs(springs) < MARKED_WRONG ? springs : null,
+  }
+}
+
 /** Rate of the spring pack along the shock at ride height, N/m. */
-function packRate(model: Parameters<Rule>[0]['model']): number {
+function packRate(model: CornerModel): number {
   const step = 1e-4
   const ratio = model.linkage.at(0).shockRatio
   const force = (wheel: number): number =>

@@ -215,6 +215,22 @@ describe('findings', () => {
     expect(one('works-backwards', axle(-1))?.severity).toBe('danger')
   })
 
+  it('each cause named for a wrong ride height, put right alone, settles it', () => {
+    const corner = { cornerMass: 1480 * POUND, springs: springs(18, 0.5) }
+    const { message, remedy, values } = one('off-ride-height', corner)!
+    const main = corner.springs.springs[0]!
+    expect(`${message} ${remedy}`).toContain('lb less weight')
+    expect(ids({ ...corner, cornerMass: corner.cornerMass + values.forceOver! / 9.80665 })).not.toContain(
+      'off-ride-height',
+    )
+    const preload = corner.springs.preload + values.preloadOff!
+    expect(ids({ ...corner, springs: { ...corner.springs, preload } })).not.toContain('off-ride-height')
+    const rate = main.rate * (1 + values.springsOff!)
+    expect(ids({ ...corner, springs: { ...corner.springs, springs: [{ ...main, rate }] } })).not.toContain(
+      'off-ride-height',
+    )
+  })
+
   it('a pad whose path turns over and leaves its stop before bump ends is said', () => {
     // On an arm about x, 0.2 m long and leaning 60°, the pad is highest after another 30°, and back where it began after 60°.
     const arm = (bump: number): Partial<Corner> => ({
