@@ -7,7 +7,7 @@ import { findings } from './findings/findings.ts'
 import { type Say, sayIn } from './findings/rule.ts'
 import type { AxleBudget, AxleFigures, Engagement, PlanBudget, Ride, StaticPosition, Zone, ZoneId } from './results.ts'
 
-/** ∫F dw with fast gas between two wheel positions, J. */
+/** ∫F dw with fast gas between two wheel positions in m inside the travel, J; negative going down. The difference of closed forms, not a sum. */
 export const energyBetween = (model: CornerModel, from: number, to: number): number =>
   model.energy(to, 'fast') - model.energy(from, 'fast')
 
@@ -56,7 +56,7 @@ function staticOf(model: CornerModel): StaticPosition {
   }
 }
 
-/** √(rate/mass)/2π, Hz; 0 where the rate does not hold the mass up. */
+/** √(k/m)/2π (any vibrations text, such as J. P. Den Hartog, Mechanical Vibrations, ch. 2). Rate in N/m, mass in kg above 0; Hz, 0 where the rate does not hold the mass up. */
 const frequency = (rate: number, mass: number): number => Math.sqrt(Math.max(0, rate) / mass) / (2 * Math.PI)
 
 function rideOf(model: CornerModel): Ride {

@@ -55,7 +55,10 @@ export interface CornerModel {
   stopForce(wheel: number, law: GasLaw): number
   /** Energy in springs, gas and stop together, J. What the corner takes between two places is the difference: ∫F dw, whatever the path. */
   energy(wheel: number, law: GasLaw): number
-  /** Slope of the total force, N/m, motion ratio's own slope included; at a kink the mean of both sides unless one is asked for. */
+  /**
+   * Slope of the total force, N/m: k·MR² and F·dMR/dw together, for shock and stop alike (the second term as in J. C. Dixon, Suspension
+   * Geometry and Computation, 2009); at a kink the mean of both sides unless one is asked for, at an end of the travel the inner one.
+   */
   wheelRate(wheel: number, law: GasLaw, side?: 'below' | 'above'): number
   parts(wheel: number): PartPositions
 }

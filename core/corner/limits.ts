@@ -10,7 +10,7 @@ export type Limits<Name extends string> = Readonly<Partial<Record<Name, number>>
 const named = <Name extends string>(found: readonly (readonly [Name, number | null])[]): Limits<Name> =>
   Object.fromEntries(found.filter(([, wheel]) => wheel !== null)) as Limits<Name>
 
-/** Every limit met going up from ride height within 1 m, as wheel positions in m, 0 or more. */
+/** Every limit met going up from ride height within 1 m, as wheel positions in m, 0 or more: 0 where it is met already, absent where it is not met. */
 export function bumpLimits(
   { shock, springs, stop, clearance }: Corner,
   movement: Movement,
@@ -29,7 +29,7 @@ export function bumpLimits(
   ])
 }
 
-/** Every limit met going down from ride height within 1 m, as wheel positions in m, 0 or less. */
+/** Every limit met going down from ride height within 1 m, as wheel positions in m, 0 or less; absent where it is not met. */
 export function droopLimits({ shock, clearance }: Corner, movement: Movement): Limits<DroopLimit> {
   const { linkage, low } = movement
   return named<DroopLimit>([

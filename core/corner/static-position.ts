@@ -7,6 +7,7 @@ const LOOK = 0.01
 /**
  * Where the corner rests under a weight: force equal to it, going from `from` the way the corner itself would move, clamped to the
  * travel; where the force steps past the weight, the step's own position.
+ * Bracketed by looks of 10 mm on each smooth piece, then Brent's method; found to 10⁻¹² m. Two balances nearer than a look are not told apart.
  * @param weight N at the wheel, any sign
  * @param from wheel position to start from, m, inside the travel
  * @param law slow for where a car stands, fast for where a simulation with fast gas has its rest

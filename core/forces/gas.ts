@@ -17,9 +17,15 @@ export interface GasChamber {
   readonly volume: number
 }
 
+/** Area of a round section, m², of a diameter in m, 0 or more. */
 export const circleArea = (diameter: number): number => (Math.PI / 4) * diameter ** 2
 
-/** Absolute pressure, Pa, with the shaft in by `travel` m: (p₀ + patm)·(V₀/(V₀ − A·x))ⁿ. */
+/**
+ * Absolute pressure with the shaft in: (p₀ + patm)·(V₀/(V₀ − A·x))ⁿ, ideal gas, p·Vⁿ constant (source as for gasForce; what real nitrogen
+ * does beyond it is bounded in tests/published).
+ * @param travel shaft in from full length, m, 0 or more; the volume it displaces must be less than the gas, or the answer is not a number
+ * @returns Pa
+ */
 export function gasPressure({ area, charge, volume }: GasChamber, travel: number, law: GasLaw): number {
   return (charge + ATMOSPHERE) * (volume / (volume - area * travel)) ** GAS_EXPONENT[law]
 }

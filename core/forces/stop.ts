@@ -22,8 +22,10 @@ const chamberOf = (stop: Extract<Stop, { kind: 'hydraulic' }>): GasChamber => ({
 })
 
 /**
- * A hydraulic stop pushes back with area × charge at the first touch; an elastomer follows its measured rows, joined by a curve that
- * never overshoots them, the same for both gas laws.
+ * A hydraulic stop pushes back with area × charge at the first touch, then as its gas does (gasForce); an elastomer follows its measured
+ * rows, the same for both gas laws, joined by a curve that never overshoots them (F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput.
+ * 5 (1984) 300). Lengths in m, forces in N, charge in Pa gauge, as in the plan.
+ * @param stop as parsePlan accepts it: its gas larger than what its shaft displaces, its rows rising from 0
  */
 export function stopModel(stop: Stop): StopModel {
   if (stop.kind === 'hydraulic') {
