@@ -20,7 +20,13 @@ const rendererConfig: InlineConfig = {
   base: './',
   plugins: [react()],
   worker: { format: 'es' },
-  build: { outDir: path.join(dist, 'renderer'), emptyOutDir: false, chunkSizeWarningLimit: 2000 },
+  build: {
+    outDir: path.join(dist, 'renderer'),
+    emptyOutDir: false,
+    chunkSizeWarningLimit: 2000,
+    // Every browser the window is shown in knows modulepreload.
+    modulePreload: { polyfill: false },
+  },
 }
 
 const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', extension: string): InlineConfig => ({

@@ -1,4 +1,5 @@
 import { useEffect } from 'react'
+import { LatePage } from './pages/LatePage.tsx'
 import { pages } from './pages/pages.ts'
 import { Dialogs } from './panels/dialogs/Dialogs.tsx'
 import { Measurements } from './panels/measurements/Measurements.tsx'
@@ -28,7 +29,7 @@ function Frame({ files }: { files: Files }) {
   useTheme()
   const plan = useSelect(state => state.plan)
   const shown = useSelect(state => state.view.page)
-  const { Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
+  const { page: Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
   const trials = useTrials()
   return (
     <SureContext value={trials}>
@@ -36,8 +37,8 @@ function Frame({ files }: { files: Files }) {
         <TitleBar />
         <Notices />
         <Measurements />
-        <PageGuard attempt={plan} onUndo={() => undo(files.store)}>
-          <Page />
+        <PageGuard key={shown} attempt={plan} onUndo={() => undo(files.store)}>
+          {'load' in Page ? <LatePage page={Page} /> : <Page />}
         </PageGuard>
         <Dialogs />
         <Announcer />

@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { connect } from './host.ts'
+import { loadPages } from './pages/pages.ts'
 import { run } from './shortcuts.ts'
 import { withOpened } from './state/documents.ts'
 import { fail, leave } from './state/files.ts'
@@ -31,6 +32,7 @@ async function start(place: HTMLElement): Promise<void> {
   window.addEventListener('pagehide', () => void keeper.flush())
 
   createRoot(place).render(<App files={files} />)
+  requestIdleCallback(() => void loadPages())
 }
 
 start(root).catch((error: unknown) => {

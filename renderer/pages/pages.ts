@@ -1,18 +1,25 @@
 import type { ComponentType } from 'react'
-import { SurePage } from './SurePage.tsx'
-import { TerrainPage } from './TerrainPage.tsx'
+import { type Later, later } from './later.ts'
 import { TravelPage } from './TravelPage.tsx'
 
 export interface PageSpec {
   readonly id: string
   readonly name: string
   /** Fills everything right of the measurements. */
-  readonly Page: ComponentType
+  readonly page: ComponentType | Later
 }
 
-/** The pages of the window, in the order of the title bar. A page that is not here does not exist. */
+/**
+ * The pages of the window, in the order of the title bar. A page that is not here does not exist. All but the one the window opens on
+ * are fetched later, so that they do not delay its start: nothing else may import them.
+ */
 export const pages: readonly PageSpec[] = [
-  { id: 'travel', name: 'Travel', Page: TravelPage },
-  { id: 'terrain', name: 'Terrain', Page: TerrainPage },
-  { id: 'sure', name: 'How sure', Page: SurePage },
+  { id: 'travel', name: 'Travel', page: TravelPage },
+  { id: 'terrain', name: 'Terrain', page: later(async () => (await import('./TerrainPage.tsx')).TerrainPage) },
+  { id: 'sure', name: 'How sure', page: later(async () => (await import('./SurePage.tsx')).SurePage) },
 ]
+
+/** Fetches every page ahead of its first use; one that fails is asked for again, and told of, when it is shown. */
+export async function loadPages(): Promise<void> {
+  await Promise.allSettled(pages.map(({ page }) => ('load' in page ? page.load() : null)))
+}
