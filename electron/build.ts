@@ -2,7 +2,7 @@ import { rm } from 'node:fs/promises'
 import path from 'node:path'
 import { stripVTControlCharacters } from 'node:util'
 import react from '@vitejs/plugin-react'
-import { build, type InlineConfig } from 'vite'
+import { build, type InlineConfig, type Plugin } from 'vite'
 
 /**
  * Everything that is shipped, into dist/: the window, the preload script, and the three programs that run in Node.
@@ -14,11 +14,25 @@ const dist = path.join(root, 'dist')
 
 const quiet = { configFile: false, logLevel: 'warn' } satisfies InlineConfig
 
+/** The page runs the small program that asks the host as soon as it is here, before the window's own. */
+const askedFirst: Plugin = {
+  name: 'asked-first',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_html, { bundle = {} }) => {
+      const ask = Object.values(bundle).find(({ name }) => name === 'ask')
+      if (ask === undefined) throw new Error('renderer/ask.ts is not a program of its own any more.')
+      const attrs = { type: 'module', async: true, crossorigin: true, src: `./${ask.fileName}` }
+      return [{ tag: 'script', attrs, injectTo: 'head' }]
+    },
+  },
+}
+
 const rendererConfig: InlineConfig = {
   ...quiet,
   root: path.join(root, 'renderer'),
   base: './',
-  plugins: [react()],
+  plugins: [react(), askedFirst],
   worker: { format: 'es' },
   build: {
     outDir: path.join(dist, 'renderer'),
@@ -26,6 +40,15 @@ const rendererConfig: InlineConfig = {
     chunkSizeWarningLimit: 2000,
     // Every browser the window is shown in knows modulepreload.
     modulePreload: { polyfill: false },
+    // One style sheet, there before anything is drawn.
+    cssCodeSplit: false,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ name: 'ask', test: /\/renderer\/ask\.ts$/ }],
+        },
+      },
+    },
   },
 }
 

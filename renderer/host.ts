@@ -1,3 +1,4 @@
+import type { Answer } from '../electron/contract/answer.ts'
 import {
   type Call,
   type EventName,
@@ -6,10 +7,10 @@ import {
   type MessageName,
   messages,
   type Opened,
+  type Reply,
 } from '../electron/contract/contract.ts'
-import { bridgeLink } from './links/bridge-link.ts'
+import { readDropped } from './links/dropped.ts'
 import type { Link } from './links/link.ts'
-import { loopbackLink } from './links/loopback-link.ts'
 
 /** The machine, as the window sees it. */
 export interface Host {
@@ -28,16 +29,14 @@ export class HostRefused extends Error {}
 
 export { HostGone } from './links/link.ts'
 
-/** Electron's bridge where the page has it, else the server the page came from. */
-export const connect = (): Host =>
-  hostOver(window.stopgap === undefined ? loopbackLink(window) : bridgeLink(window.stopgap))
+/** What the host replied, checked. */
+export function checkedReply<N extends MessageName>(name: N, answer: Answer): Reply<N> {
+  if (answer.kind === 'refused') throw new HostRefused(answer.sentence)
+  return messages[name].reply.parse(answer.value) as Reply<N>
+}
 
 export function hostOver(link: Link): Host {
-  const call = async (name: MessageName, request: unknown) => {
-    const answer = await link.ask(name, request)
-    if (answer.kind === 'refused') throw new HostRefused(answer.sentence)
-    return messages[name].reply.parse(answer.value)
-  }
+  const call = async (name: MessageName, request: unknown) => checkedReply(name, await link.ask(name, request))
   return {
     call: call as Call,
     on: (name, hear) =>
@@ -46,7 +45,7 @@ export function hostOver(link: Link): Host {
       }),
     drop: async file => {
       const token = await link.fileToken(file)
-      return token === null ? link.readDropped(file) : ((await call('openFile', { token })) as Opened)
+      return token === null ? readDropped(file) : ((await call('openFile', { token })) as Opened)
     },
     onGone: hear => link.onGone(hear),
   }

@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
-import { connect } from './host.ts'
+import { link, started } from './ask.ts'
+import { checkedReply, hostOver } from './host.ts'
 import { loadPages } from './pages/pages.ts'
 import { run } from './shortcuts.ts'
 import { withOpened } from './state/documents.ts'
@@ -15,8 +16,8 @@ const root = document.getElementById('page')
 if (root === null) throw new Error('The page has no element “page”: index.html must hold one.')
 
 async function start(place: HTMLElement): Promise<void> {
-  const host = connect()
-  const store = createStore(firstState(await host.call('start', {})))
+  const host = hostOver(link)
+  const store = createStore(firstState(checkedReply('start', await started)))
   const keeper = startKeeper(store, host)
   const files = { store, host, keeper }
 

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { OpenDocument, Opened, Reply } from '../contract/contract.ts'
 import { planEnding, planName } from '../contract/plan-text.ts'
 import { openDemo, openKept, openPath, openPrevious, titleOf } from './documents.ts'
-import { readPlanFile } from './plan-file.ts'
+import { readText } from './plan-file.ts'
 import { refusal } from './reason.ts'
 import type { RecentEntry } from './recents.ts'
 import type { Shelves } from './shelves.ts'
@@ -64,8 +64,9 @@ export async function demosIn(folder: string): Promise<string[]> {
   }
 }
 
+/** Those that are there; what is wrong with one is told when it is opened. */
 export async function namedDemos(paths: string[], shelves: Shelves): Promise<Reply<'start'>['demos']> {
-  const read = await Promise.all(paths.map(async path => ({ path, file: await readPlanFile(path) })))
+  const read = await Promise.all(paths.map(async path => ({ path, file: await readText(path) })))
   return read.flatMap(({ path, file }) => {
     if (file.kind !== 'text') return []
     const name = titleOf(file.text) ?? planName(path)

@@ -1,5 +1,4 @@
 import type { Bridge } from '../../electron/contract/bridge.ts'
-import { readDropped } from './dropped.ts'
 import type { Link } from './link.ts'
 
 declare global {
@@ -13,6 +12,5 @@ export const bridgeLink = (bridge: Bridge): Link => ({
   ask: (name, request) => bridge.call(name, request),
   listen: hear => bridge.listen(hear),
   fileToken: file => bridge.fileToken(file),
-  readDropped,
   onGone: () => () => undefined,
 })

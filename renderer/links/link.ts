@@ -1,13 +1,11 @@
 import type { Answer } from '../../electron/contract/answer.ts'
-import type { Opened } from '../../electron/contract/contract.ts'
 
 /** One way of reaching a host. What goes over it is checked in host.ts, the same for every way. */
 export interface Link {
   ask(name: string, request: unknown): Promise<Answer>
   listen(hear: (name: string, payload: unknown) => void): () => void
-  /** null where the host cannot know the file; `readDropped` then reads it here. */
+  /** null where the host cannot know the file, which is then read here. */
   fileToken(file: File): Promise<string | null>
-  readDropped(file: File): Promise<Opened>
   onGone(hear: () => void): () => void
 }
 

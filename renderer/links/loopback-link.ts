@@ -1,6 +1,5 @@
 import type { Answer } from '../../electron/contract/answer.ts'
 import { pageSecretHeader } from '../../electron/contract/page.ts'
-import { readDropped } from './dropped.ts'
 import { eventsIn } from './event-stream.ts'
 import { HostGone, type Link } from './link.ts'
 
@@ -59,7 +58,6 @@ export function loopbackLink(page: Window): Link {
       return () => listeners.delete(hear)
     },
     fileToken: async () => null,
-    readDropped,
     onGone: hear => {
       if (gone) queueMicrotask(hear)
       else mourners.add(hear)

@@ -33,18 +33,20 @@ export function viewOf(plan: Plan): View {
   }
 }
 
-const savedPlanOf = ({ savedText }: OpenDocument): Plan | null => {
+/** @param own what the document's own text was read as */
+const savedPlanOf = ({ text, savedText }: OpenDocument, own: Plan): Plan | null => {
   if (savedText === null) return null
+  if (savedText === text) return own
   const read = readPlan(savedText)
   return read.ok ? read.plan : null
 }
 
-const documentOf = (given: OpenDocument): DocumentState => ({
+const documentOf = (given: OpenDocument, own: Plan): DocumentState => ({
   key: given.key,
   token: given.token,
   name: given.name,
   basis: given.basis,
-  savedPlan: savedPlanOf(given),
+  savedPlan: savedPlanOf(given, own),
   savedAt: given.savedAt,
   saving: false,
   recovered: given.recovered,
@@ -64,7 +66,7 @@ export type Ready =
 export function ready(given: OpenDocument): Ready {
   const read = readPlan(given.text)
   if (!read.ok) return read
-  const document = documentOf(given)
+  const document = documentOf(given, read.plan)
   // A plan that is as its file has it is the file's own object, so that comparing them costs nothing.
   const same = document.savedPlan !== null && !unsaved({ plan: read.plan, document })
   const plan = same ? document.savedPlan! : read.plan
@@ -106,8 +108,12 @@ function broughtBack({ name, savedPlan }: DocumentState): Notice {
 }
 
 /** The state once a document is shown, or told why it cannot be. */
-export function withDocument(state: State, given: OpenDocument, report: string | undefined): State {
-  const made = ready(given)
+export function withDocument(
+  state: State,
+  given: OpenDocument,
+  report: string | undefined,
+  made: Ready = ready(given),
+): State {
   if (!made.ok) return withNotice(state, unreadable(given.name, made.problems))
   const { plan, history, document } = made
   let next = cleared({ ...state, plan, history, document, view: viewOf(plan) })

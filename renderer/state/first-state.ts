@@ -40,5 +40,5 @@ export function firstState(reply: Reply<'start'>): State {
     notices: [],
     hostGone: false,
   }
-  return withDocument(base, reply.document, reply.report)
+  return withDocument(base, reply.document, reply.report, made)
 }
