@@ -1,4 +1,5 @@
 import type { AxleBudget } from '../budget/results.ts'
+import type { BumpLimit } from '../corner/corner-model.ts'
 import type { Quantity } from '../units/quantity.ts'
 
 /** One number of an axle's budget whose sureness is asked for. */
@@ -16,6 +17,15 @@ export interface Figure {
 const ORDER = { droop: 0, coilover: 1, engagement: 2 } as const
 
 const zone = ({ zones }: AxleBudget, id: keyof typeof ORDER) => zones[ORDER[id]]!
+
+/** Where each thing that could end bump would, whichever comes first. */
+const LIMITS: readonly (readonly [BumpLimit, string])[] = [
+  ['stop closed', 'stop closed at'],
+  ['shock closed', 'shock closed at'],
+  ['coil bind', 'coil bind at'],
+  ['chassis contact', 'chassis contact at'],
+  ['linkage end', 'linkage end at'],
+]
 
 export const FIGURES: readonly Figure[] = [
   { id: 'travel.bump', name: 'bump travel', quantity: 'length', of: ({ travel }) => travel.bump },
@@ -48,6 +58,12 @@ export const FIGURES: readonly Figure[] = [
     of: axle => zone(axle, 'engagement').length,
   },
   {
+    id: 'zones.droop.energy',
+    name: 'energy of the droop zone',
+    quantity: 'energy',
+    of: axle => zone(axle, 'droop').energy,
+  },
+  {
     id: 'zones.coilover.energy',
     name: 'energy of the coilover zone',
     quantity: 'energy',
@@ -67,6 +83,18 @@ export const FIGURES: readonly Figure[] = [
     of: axle => (axle.engagement?.wheel ?? NaN) - axle.static.position,
   },
   { id: 'static.position', name: 'static position', quantity: 'length', of: axle => axle.static.position },
+  {
+    id: 'static.springForce',
+    name: 'springs at rest',
+    quantity: 'force',
+    of: axle => axle.static.springForce,
+  },
+  {
+    id: 'static.sprungWeight',
+    name: 'sprung weight',
+    quantity: 'force',
+    of: axle => axle.static.sprungWeight,
+  },
   { id: 'static.stopForce', name: 'stop at rest', quantity: 'force', of: axle => axle.static.stopForce },
   { id: 'static.rideForce', name: 'held at ride height', quantity: 'force', of: axle => axle.static.rideForce },
   {
@@ -81,6 +109,12 @@ export const FIGURES: readonly Figure[] = [
     quantity: 'length',
     of: ({ mainSpring }) => mainSpring.leftAtBump,
   },
+  {
+    id: 'mainSpring.leftAtEngagement',
+    name: 'main spring left at engagement',
+    quantity: 'length',
+    of: ({ mainSpring }) => mainSpring.leftAtEngagement ?? Number.NaN,
+  },
   { id: 'shockLeftAtBump', name: 'shock left at full bump', quantity: 'length', of: axle => axle.shockLeftAtBump },
   { id: 'ride.motionRatio', name: 'motion ratio', quantity: 'ratio', of: ({ ride }) => ride.motionRatio },
   { id: 'ride.wheelRate', name: 'wheel rate', quantity: 'rate', of: ({ ride }) => ride.wheelRate },
@@ -91,6 +125,20 @@ export const FIGURES: readonly Figure[] = [
     quantity: 'frequency',
     of: ({ ride }) => ride.frequencyOnTire,
   },
+  {
+    id: 'ride.frequencyPastEngagement',
+    name: 'ride frequency past engagement',
+    quantity: 'frequency',
+    of: ({ ride }) => ride.frequencyPastEngagement ?? Number.NaN,
+  },
+  ...LIMITS.map(
+    ([limit, name]): Figure => ({
+      id: `limits.${limit}`,
+      name,
+      quantity: 'length',
+      of: ({ limits }) => limits[limit] ?? Number.NaN,
+    }),
+  ),
   { id: 'bump.forceSlow', name: 'force at full bump, slow gas', quantity: 'force', of: ({ bump }) => bump.forceSlow },
   { id: 'bump.forceFast', name: 'force at full bump, fast gas', quantity: 'force', of: ({ bump }) => bump.forceFast },
   {

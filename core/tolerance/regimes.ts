@@ -2,12 +2,12 @@ import type { AxleBudget } from '../budget/results.ts'
 
 /** What a trial's axle does differently in kind, not by degree: where figures have a kink between one and the other. */
 export interface Regime {
-  readonly id: 'full bump' | 'full droop' | 'at rest' | 'engagement' | 'crossover'
+  readonly id: 'full bump' | 'full droop' | 'at rest' | 'engagement' | 'crossover' | 'gas'
   /** Why a figure that hangs on this does not follow its slopes. */
   readonly why: string
   /** Figures that have a kink between one and the other, by id. */
   readonly kinks: RegExp
-  readonly of: (axle: AxleBudget) => string
+  readonly of: (axle: AxleBudget, gasLasts: boolean) => string
 }
 
 /** Positions closer than this are one place, m: the touch is known to 1e-12. */
@@ -32,6 +32,12 @@ const engagementAmong = ({ engagement }: AxleBudget): string => {
   if (engagement === null) return 'no stop is met'
   return engagement.wheel > 0 ? 'met above ride height' : 'met at ride height already'
 }
+
+/**
+ * Figures at or beyond the end of the stroke: where the gas would run out first, stroke and volume cannot both be right, and whatever a
+ * volume added to would give is no figure.
+ */
+export const ON_GAS = /^(bump\.|zones\.engagement\.energy)/
 
 export const REGIMES: readonly Regime[] = [
   {
@@ -63,5 +69,11 @@ export const REGIMES: readonly Regime[] = [
     why: 'crossover falls on either side of where this is taken',
     kinks: /^(engagement\.force|zones\..*energy|static\.|beforeStop|mainSpring\.|ride\.|bump\.)/,
     of: crossoverAmong,
+  },
+  {
+    id: 'gas',
+    why: 'in some trials the gas runs out before the stroke does, and those have no such figure',
+    kinks: ON_GAS,
+    of: (_, gasLasts) => (gasLasts ? 'enough to close on' : 'runs out before the stroke does'),
   },
 ]

@@ -22,6 +22,8 @@ export interface TrialAxle {
    * One object, changed at the next call.
    */
   put(deviations: ArrayLike<number>): Axle
+  /** Whether the axle last put has gas for its shafts to close on: false where a volume came out no more than a shaft pushes aside. */
+  readonly gasLasts: boolean
 }
 
 interface Setter {
@@ -89,8 +91,17 @@ const kept = (value: number, least: number, most = Infinity): number => Math.min
 /** Gas is at least this much more than the shaft pushes aside. */
 const GAS_ROOM = 1.001
 
-/** Moves values that contradict each other to the nearest that do not: the bounds of the plan file (sense.ts). */
-function keepSense(corner: Draft<Corner>): void {
+/**
+ * Moves values that contradict each other to the nearest that do not: the bounds of the plan file (sense.ts).
+ * @returns false where gas had to be added to close at all
+ */
+function keepSense(corner: Draft<Corner>): boolean {
+  let gasLasts = true
+  const room = (volume: number, diameter: number, stroke: number): number => {
+    const least = GAS_ROOM * circleArea(diameter) * stroke
+    if (volume < least) gasLasts = false
+    return Math.max(volume, least)
+  }
   const { shock, springs, stop, clearance, linkage, tire } = corner
   corner.cornerMass = kept(corner.cornerMass, 0.1)
   corner.unsprungMass = kept(corner.unsprungMass, 0, 0.99 * corner.cornerMass)
@@ -103,7 +114,7 @@ function keepSense(corner: Draft<Corner>): void {
   shock.shaftDiameter = kept(shock.shaftDiameter, 1e-4)
   if (shock.gas !== null) {
     shock.gas.charge = kept(shock.gas.charge, 0)
-    shock.gas.volume = kept(shock.gas.volume, GAS_ROOM * circleArea(shock.shaftDiameter) * shock.stroke)
+    shock.gas.volume = room(shock.gas.volume, shock.shaftDiameter, shock.stroke)
   }
   for (const spring of springs.springs) {
     spring.rate = kept(spring.rate, 1)
@@ -119,16 +130,17 @@ function keepSense(corner: Draft<Corner>): void {
   if (clearance.bump !== null) clearance.bump = kept(clearance.bump, 0)
   if (clearance.droop !== null) clearance.droop = kept(clearance.droop, 0)
   tire.rate = kept(tire.rate, 1)
-  if (stop === null) return
+  if (stop === null) return gasLasts
   if (stop.kind === 'elastomer') {
     stop.gap = kept(stop.gap, -stop.curve.at(-1)!.deflection)
-    return
+    return gasLasts
   }
   stop.stroke = kept(stop.stroke, 1e-3)
   stop.gap = kept(stop.gap, -stop.stroke)
   stop.shaftDiameter = kept(stop.shaftDiameter, 1e-4)
   stop.charge = kept(stop.charge, 0)
-  stop.gasVolume = kept(stop.gasVolume, GAS_ROOM * circleArea(stop.shaftDiameter) * stop.stroke)
+  stop.gasVolume = room(stop.gasVolume, stop.shaftDiameter, stop.stroke)
+  return gasLasts
 }
 
 /** @param measured of this axle; those without a tolerance stay as they are */
@@ -138,6 +150,7 @@ export function trialAxle(axle: Axle, measured: readonly Measured[]): TrialAxle 
     .filter(({ halfWidth }) => halfWidth > 0)
     .flatMap(each => settersOf(draft, each).map(setter => ({ ...setter, path: each.path })))
   const untouched = setters.length === 0
+  let gasLasts = true
   return {
     variables: setters.map(({ path, component, halfWidth }) => ({
       key: `${axle.id}.${path}${component === '' ? '' : `.${component}`}`,
@@ -148,8 +161,11 @@ export function trialAxle(axle: Axle, measured: readonly Measured[]): TrialAxle 
     put: deviations => {
       if (untouched) return axle
       for (let i = 0; i < setters.length; i += 1) setters[i]!.set(deviations[i]!)
-      keepSense(draft.corner)
+      gasLasts = keepSense(draft.corner)
       return draft as Axle
+    },
+    get gasLasts() {
+      return gasLasts
     },
   }
 }

@@ -5,7 +5,7 @@ import type { Axle, Plan } from '../plan/schema.ts'
 import { FIGURES } from './figures.ts'
 import { type Measured, measuredOf } from './measured.ts'
 import { BLOCK, runBlock } from './monte-carlo.ts'
-import { REGIMES } from './regimes.ts'
+import { ON_GAS, REGIMES } from './regimes.ts'
 import { type TrialAxle, trialAxle } from './trial-axle.ts'
 
 /** An axle made ready for trials. */
@@ -35,6 +35,9 @@ export function trialsOf(plan: Plan, axle: Axle, seed = USUAL_SEED): Trials {
   return { axle, plan: { units: plan.units, targets: plan.targets }, measured, trial: trialAxle(axle, measured), seed }
 }
 
+/** Whether each of FIGURES rests on the gas at the end of the stroke. */
+const onGas = FIGURES.map(({ id }) => ON_GAS.test(id))
+
 /** Works through one block of trials: each the whole budget of the axle with every measurement off by chance, within its tolerance. */
 export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlock {
   const figures = FIGURES.map(() => new Float64Array(BLOCK))
@@ -42,10 +45,12 @@ export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlo
   const findings: Record<string, { severity: Severity; count: number }> = {}
   runBlock(trial.variables, seed, block, (deviations, number) => {
     const budget = axleBudget(trial.put(deviations), plan, undefined, unsaid)
-    for (let i = 0; i < FIGURES.length; i += 1) figures[i]![number] = FIGURES[i]!.of(budget)
+    const { gasLasts } = trial
+    for (let i = 0; i < FIGURES.length; i += 1)
+      figures[i]![number] = gasLasts || !onGas[i]! ? FIGURES[i]!.of(budget) : Number.NaN
     for (let i = 0; i < REGIMES.length; i += 1) {
       const regime = regimes[i]!
-      const name = REGIMES[i]!.of(budget)
+      const name = REGIMES[i]!.of(budget, gasLasts)
       const known = regime.names.indexOf(name)
       regime.of[number] = known < 0 ? regime.names.push(name) - 1 : known
     }

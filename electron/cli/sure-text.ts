@@ -49,9 +49,12 @@ function chanceText(chance: number): string {
   return chance < 0.005 ? 'under 1 %' : `${Math.round(chance * 100)} %`
 }
 
-function bandRow({ name, quantity, value, low, high, why }: FigureBand, system: System): string[] {
+/** Trials without such a figure are told of from this share on. */
+const MISSING = 0.005
+
+function bandRow({ name, quantity, value, low, high, present, why }: FigureBand, system: System): string[] {
   return [
-    `${name}${why === null ? '' : ' *'}`,
+    `${name}${why === null ? '' : ' *'}${present > 1 - MISSING ? '' : ` (${chanceText(present)} of trials)`}`,
     shown(value, quantity, system),
     shown(low, quantity, system),
     shown(high, quantity, system),

@@ -1,6 +1,6 @@
 import type { FigureBand } from '../../../core/tolerance/sureness.ts'
 import type { System } from '../../../core/units/quantity.ts'
-import { figureText, TOLD } from './words.ts'
+import { chanceText, figureText, TOLD } from './words.ts'
 
 const WIDTH = 120
 const INSET = 4
@@ -49,6 +49,7 @@ export function FigureTable({ figures, system }: { figures: readonly FigureBand[
             <th scope="row">
               {figure.name}
               {figure.why === null ? '' : ' *'}
+              {figure.present > 0.995 ? null : <small> {chanceText(figure.present)} of trials have one</small>}
             </th>
             <td>{figureText(figure.value, figure.quantity, system)}</td>
             <td>{figureText(figure.low, figure.quantity, system)}</td>

@@ -132,6 +132,25 @@ describe('how sure', () => {
     for (const [i, end] of reach(a!).entries()) close(end, reach(b!)[i]!, { abs: 1e-9 })
   })
 
+  it('keeps trials whose gas runs out before the stroke does out of the forces there, and says how many they are', () => {
+    // π/4·35²·60 mm³ is pushed aside; the volume is drawn from 0.7 to 1.3 times what is assumed.
+    const [aside, volume] = [(Math.PI / 4) * 0.035 ** 2 * 0.06, 7e-5]
+    const tight: Axle = {
+      ...axle,
+      corner: { ...axle.corner, stop: { ...stop, gasVolume: volume } as Corner['stop'] },
+      assumed: ['corner.stop.gasVolume'],
+    }
+    const found = sure(only({ 'front.corner.stop.gasVolume': 0.3 * volume }, tight), 40)
+    const out = (aside - 0.7 * volume) / (0.6 * volume)
+    const chances = found.regimes.find(({ id }) => id === 'gas')!.chances
+    close(chances.find(({ name }) => name === 'runs out before the stroke does')!.chance, out, { abs: 0.02 })
+    const { present, why } = found.figure('bump.forceFast')
+    close(present, 1 - out, { abs: 0.02 })
+    expect(why).toContain('gas runs out')
+    expect(found.figure('travel.bump').present).toBe(1)
+    expect(found.figure('engagement.wheel').present).toBe(1)
+  })
+
   it('says in how many trials there is such a figure at all', () => {
     // The stop is only just met before the chassis touches.
     const late: Axle = { ...axle, corner: { ...axle.corner, clearance: { bump: 0.081, droop: 0.1 } } }
