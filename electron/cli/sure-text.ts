@@ -20,6 +20,7 @@ const TOLD = [
   'static.position',
   'beforeStop',
   'static.stopForce',
+  'mainSpring.leftAtEngagement',
   'mainSpring.leftAtBump',
   'shockLeftAtBump',
   'ride.motionRatio',

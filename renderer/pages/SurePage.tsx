@@ -3,7 +3,7 @@ import { FigureTable } from '../panels/sure/FigureTable.tsx'
 import { Rankings } from '../panels/sure/Rankings.tsx'
 import { SureProgress } from '../panels/sure/SureProgress.tsx'
 import { ToleranceField } from '../panels/sure/ToleranceField.tsx'
-import { chanceText, reasons, TOLD } from '../panels/sure/words.ts'
+import { chanceText, reasons } from '../panels/sure/words.ts'
 import { shownAxle, shownSetup } from '../state/selectors.ts'
 import { useSureView } from '../sure-context.ts'
 import { useSelectGroup } from '../window-context.ts'
@@ -17,7 +17,7 @@ export function SurePage() {
     tolerances: state.plan.tolerances,
   }))
   const { sureness } = useSureView()
-  const figures = sureness?.figures.filter(({ id }) => TOLD.includes(id)) ?? []
+  const figures = sureness?.figures ?? []
   const mixed = sureness?.regimes.filter(({ chances }) => chances.length > 1) ?? []
   return (
     <main className="sure" aria-label="How sure">

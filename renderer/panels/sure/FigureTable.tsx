@@ -32,6 +32,21 @@ function BandPicture({ value, low, high, firstOrder }: FigureBand) {
 /** Each figure as it stands, with the band 90 of 100 trials lie in. */
 export function FigureTable({ figures, system }: { figures: readonly FigureBand[]; system: System }) {
   const told = TOLD.flatMap(id => figures.filter(figure => figure.id === id))
+  const rest = figures.filter(({ id }) => !TOLD.includes(id))
+  return (
+    <>
+      <Figures figures={told} system={system} />
+      {rest.length === 0 ? null : (
+        <details className="sure-rest">
+          <summary>The other {rest.length} figures</summary>
+          <Figures figures={rest} system={system} />
+        </details>
+      )}
+    </>
+  )
+}
+
+function Figures({ figures, system }: { figures: readonly FigureBand[]; system: System }) {
   return (
     <table className="sure-figures">
       <thead>
@@ -44,7 +59,7 @@ export function FigureTable({ figures, system }: { figures: readonly FigureBand[
         </tr>
       </thead>
       <tbody>
-        {told.map(figure => (
+        {figures.map(figure => (
           <tr key={figure.id}>
             <th scope="row">
               {figure.name}

@@ -27,6 +27,7 @@ export const TOLD: readonly string[] = [
   'static.position',
   'beforeStop',
   'static.stopForce',
+  'mainSpring.leftAtEngagement',
   'mainSpring.leftAtBump',
   'shockLeftAtBump',
   'ride.wheelRate',
