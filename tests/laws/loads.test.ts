@@ -28,6 +28,23 @@ const possible = (given: Plan, asked: Demand): Demand =>
 const wheels = (solved: Solved): number[] =>
   solved.outcome === 'settles' ? solved.axles.map(({ wheel }) => wheel) : [Number.NaN]
 
+/** Where a gap closes for the first time going up, by halving; null where it is closed from the start, or never closes. */
+function lookedFor(gap: (wheel: number) => number, from: number, to: number): number | null {
+  if (gap(from) <= 0) return null
+  const count = Math.ceil((to - from) / 1e-3)
+  for (let i = 1; i <= count; i += 1) {
+    let [open, closed] = [from + ((to - from) * (i - 1)) / count, from + ((to - from) * i) / count]
+    if (gap(closed) > 0) continue
+    while (closed - open > 1e-10) {
+      const middle = (open + closed) / 2
+      if (gap(middle) > 0) open = middle
+      else closed = middle
+    }
+    return closed
+  }
+  return null
+}
+
 describe('loads', () => {
   it('of nothing leave the car at rest', () => {
     fc.assert(
@@ -54,21 +71,48 @@ describe('loads', () => {
     )
   })
 
-  it('take, with what balance is left, the whole zone; and each alone with what they add together does too', () => {
+  it('leave what can be measured: from where they put the car, the balance is the way to the touch, and to full bump', () => {
+    let measured = 0
     fc.assert(
       fc.property(plan, given => {
-        for (const axle of setupLoads(given, given.setups[0]!).ledger) {
-          const { together, difference, zone, balance, engagement, bump, rows } = axle
-          if (together.takes === null) continue
-          const left = balance.beforeStop ?? bump - together.to!
-          expect(engagement === null).toBe(balance.beforeStop === null)
-          expect(Math.abs(together.takes + left - zone)).toBeLessThan(1e-12)
+        const setup = given.setups[0]!
+        const found = setupLoads(given, setup)
+        for (const { id, together, zone, balance, from, rows, difference } of found.ledger) {
+          if (together.to === null) continue
+          const { axle, model } = first(given).axles.find(each => each.axle.id === id)!
+          // On a solid axle in roll shock and wheel stand elsewhere than the stop, and may come to their end sooner.
+          const toBump = model.bump - together.to
+          if (axle.suspension === 'independent') expect(Math.abs(balance.beforeBump! - toBump)).toBeLessThan(1e-9)
+          else expect(balance.beforeBump!).toBeLessThan(toBump + 1e-9)
+          const touch = lookedFor(wheel => model.parts(wheel).stopGap ?? 1, model.droop, model.bump)
+          if (touch === null) continue
+          measured += 1
+          expect(Math.abs(together.to + balance.beforeStop! - touch)).toBeLessThan(1e-6)
+          // Rows, what they add together, and what is left cover the zone from rest to that touch.
+          expect(Math.abs(from + zone - touch)).toBeLessThan(1e-6)
           if (difference === null) continue
-          const sum = rows.filter(({ id }) => together.chosen.includes(id)).reduce((all, { takes }) => all + takes!, 0)
-          expect(Math.abs(sum + difference + left - zone)).toBeLessThan(1e-12)
+          const alone = together.chosen.map(load => rows.find(row => row.id === load)!.takes!)
+          const spent = alone.reduce((sum, takes) => sum + takes, 0) + difference
+          expect(Math.abs(from + spent + balance.beforeStop! - touch)).toBeLessThan(1e-6)
         }
       }),
       runs,
+    )
+    expect(measured).toBeGreaterThan(20)
+  })
+
+  it('stand in their rows as each would alone', () => {
+    fc.assert(
+      fc.property(plan, given => {
+        const setup = given.setups[0]!
+        for (const { id, rows } of setupLoads(given, setup).ledger)
+          for (const row of rows) {
+            const alone = setupLoads({ ...given, loads: given.loads.filter(load => load.id === row.id) }, setup)
+            const { together } = alone.ledger.find(axle => axle.id === id)!
+            if (together.chosen.length === 1) expect(row.to).toBe(together.to)
+          }
+      }),
+      { ...runs, numRuns: 30 },
     )
   })
 
