@@ -54,7 +54,7 @@ for (const { name, reference, budget, missing, measure } of chosen) {
       : `kept ${before.ratio.toFixed(2)} (${amount(before.value, before.unit)}), now ${((ratio / before.ratio - 1) * 100).toFixed(0)} %`
   console.log(`${ratio > budget ? 'MISS' : 'pass'}  ${name}: ${amount(sample.value, sample.unit)}`)
   console.log(
-    `      ${ratio.toFixed(2)} × ${reference} (${amount(sample.reference, sample.unit)}); budget ${budget} ×; ${change}`,
+    `      ${ratio.toFixed(2)} × ${reference} (${amount(sample.reference, sample.unit)}); budget ${Number(budget.toFixed(3))} ×; ${change}`,
   )
   kept[name] = { ratio, value: sample.value, unit: sample.unit }
 }

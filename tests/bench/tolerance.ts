@@ -1,8 +1,10 @@
 import { fileURLToPath } from 'node:url'
 import { Worker } from 'node:worker_threads'
 import { build } from 'vite'
-import { planBudget } from '../../core/budget/budget.ts'
-import { BLOCK } from '../../core/tolerance/monte-carlo.ts'
+import { axleBudget } from '../../core/budget/budget.ts'
+import { unsaid } from '../../core/budget/findings/rule.ts'
+import type { Axle } from '../../core/plan/schema.ts'
+import { BLOCK, runBlock } from '../../core/tolerance/monte-carlo.ts'
 import { USUAL_TRIALS } from '../../core/tolerance/steps.ts'
 import { trialsOf, tryBlock } from '../../core/tolerance/trials.ts'
 import type { Benchmark } from './benchmark.ts'
@@ -10,6 +12,13 @@ import { doubtful } from './doubtful-plan.ts'
 import { timed } from './stopwatch.ts'
 
 const axles = doubtful.setups[0]!.axles.map(axle => trialsOf(doubtful, axle))
+
+/** The axles of the first block of trials, drawn beforehand, each a thing of its own. */
+const drawn: readonly Axle[] = axles.flatMap(({ trial, seed }) => {
+  const list: Axle[] = []
+  runBlock(trial.variables, seed, 0, deviations => list.push(structuredClone(trial.put(deviations))))
+  return list
+})
 
 /** The worker's program as it would be shipped: one file. */
 async function bundled(): Promise<string> {
@@ -45,38 +54,66 @@ const finished = (worker: Worker, blocks: readonly number[]): Promise<void> =>
     worker.postMessage(blocks)
   })
 
+/** All the usual trials, shared evenly; the best of a few rounds, for whatever else the machine does only ever makes one longer. */
+async function trialsOn(workers: readonly Worker[]): Promise<number> {
+  const blocks = Array.from({ length: USUAL_TRIALS / BLOCK }, (_, block) => block)
+  const rounds: number[] = []
+  for (let round = 0; round < 5; round += 1) {
+    const started = process.hrtime.bigint()
+    await Promise.all(
+      workers.map((worker, i) =>
+        finished(
+          worker,
+          blocks.filter(block => block % workers.length === i),
+        ),
+      ),
+    )
+    rounds.push(Number(process.hrtime.bigint() - started))
+  }
+  return Math.min(...rounds)
+}
+
+async function withTwoWorkers<T>(work: (workers: readonly [Worker, Worker]) => Promise<T>): Promise<T> {
+  const program = await bundled()
+  const workers = await Promise.all([ready(program), ready(program)])
+  try {
+    return await work(workers)
+  } finally {
+    await Promise.all(workers.map(worker => worker.terminate()))
+  }
+}
+
+const usual = `${USUAL_TRIALS.toLocaleString('en-US')} trials of a two-axle plan`
+
 /** How sure a plan is, against what it is worked out from. */
 export const tolerance: readonly Benchmark[] = [
   {
     name: 'trials of a two-axle plan',
-    reference: 'as many plain travel budgets in a loop',
+    reference: 'a bare loop of plain budgets, no sentences, over the same axles drawn beforehand',
     budget: 1.2,
     measure: () =>
       timed(
         () => axles.map(trials => tryBlock(trials, 0)),
         () => {
-          for (let i = 0; i < BLOCK; i += 1) planBudget(doubtful)
+          for (const axle of drawn) axleBudget(axle, doubtful, undefined, unsaid)
         },
       ),
   },
   {
-    name: `${USUAL_TRIALS.toLocaleString('en-US')} trials of a two-axle plan on two cores`,
+    name: `${usual} on two cores`,
     reference: 'one second',
     budget: 1,
-    measure: async () => {
-      const program = await bundled()
-      const workers = await Promise.all([ready(program), ready(program)])
-      const blocks = Array.from({ length: USUAL_TRIALS / BLOCK }, (_, block) => block)
-      const share = (i: number): number[] => blocks.filter(block => block % workers.length === i)
-      const rounds: number[] = []
-      // The best of a few: whatever else the machine does only ever makes a round longer.
-      for (let round = 0; round < 5; round += 1) {
-        const started = process.hrtime.bigint()
-        await Promise.all(workers.map((worker, i) => finished(worker, share(i))))
-        rounds.push(Number(process.hrtime.bigint() - started))
-      }
-      await Promise.all(workers.map(worker => worker.terminate()))
-      return { unit: 'ns', value: Math.min(...rounds), reference: 1e9 }
-    },
+    measure: () => withTwoWorkers(async workers => ({ unit: 'ns', value: await trialsOn(workers), reference: 1e9 })),
+  },
+  {
+    name: `${usual}, two workers beside one`,
+    reference: 'the time one worker takes; 1.8 times as fast is asked',
+    budget: 1 / 1.8,
+    measure: () =>
+      withTwoWorkers(async ([one, other]) => ({
+        unit: 'ns',
+        value: await trialsOn([one, other]),
+        reference: await trialsOn([one]),
+      })),
   },
 ]
