@@ -57,12 +57,21 @@ export function* setupSurenessSteps(
   return { id: setup.id, axles: found }
 }
 
-/** All steps at once. */
-export function setupSureness(plan: Plan, setup: Setup, options?: TrialOptions): SetupSureness {
+/**
+ * All steps at once.
+ * @param tell hears how far it has come after each
+ */
+export function setupSureness(
+  plan: Plan,
+  setup: Setup,
+  options?: TrialOptions,
+  tell?: (progress: TrialProgress) => void,
+): SetupSureness {
   const steps = setupSurenessSteps(plan, setup, options)
   for (;;) {
     const { done, value } = steps.next()
     if (done) return value
+    tell?.(value)
   }
 }
 

@@ -35,6 +35,7 @@ if (isEntry()) {
   process.exitCode = await run(process.argv.slice(2), {
     out: text => process.stdout.write(text),
     err: text => process.stderr.write(text),
+    ...(process.stderr.isTTY && { progress: (line: string) => process.stderr.write(`\r\x1b[K${line}`) }),
     folder: process.env.INIT_CWD ?? process.cwd(),
   })
 }

@@ -77,8 +77,11 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
     .option('--json', 'For programs: SI units, every digit.')
     .action((file: string, { json: asJson, sure }: { json?: true; sure?: true }) =>
       print(file, plan => {
-        if (asJson) return json(sure ? sureBudgetJson(plan) : budgetJson(plan))
-        return sure ? sureText(plan) : budgetText(plan)
+        if (!sure) return asJson ? json(budgetJson(plan)) : budgetText(plan)
+        const tell = (line: string) => io.progress?.(line)
+        const text = asJson ? json(sureBudgetJson(plan, tell)) : sureText(plan, tell)
+        tell('')
+        return text
       }),
     )
   addLoadsCommand(stopgap, print)

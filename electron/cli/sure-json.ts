@@ -1,6 +1,7 @@
 import type { Plan } from '../../core/plan/schema.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
 import { budgetJson } from './budget-json.ts'
+import { tellTrials } from './sure-progress.ts'
 
 const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSureness) => ({
   trials,
@@ -33,12 +34,13 @@ const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSu
 /**
  * The budget of a plan for programs, each axle with how sure it is: bands from 5 to 95 of 100 trials, chances from 0 to 1. SI units;
  * figures go by their path in the axle, `beforeStop` is engagement less static position.
+ * @param tell hears how far it has come
  */
-export function sureBudgetJson(plan: Plan) {
+export function sureBudgetJson(plan: Plan, tell: (line: string) => void) {
   const { setups } = budgetJson(plan)
   return {
     setups: setups.map(({ id, axles }, i) => {
-      const sure = setupSureness(plan, plan.setups[i]!)
+      const sure = setupSureness(plan, plan.setups[i]!, {}, tellTrials(plan.setups[i]!, tell))
       return { id, axles: axles.map((axle, j) => ({ ...axle, sure: sureJson(sure.axles[j]!) })) }
     }),
     unusedTolerances: planUnusedTolerances(plan),

@@ -8,6 +8,7 @@ import { formatMeasure } from '../../core/units/format.ts'
 import type { Quantity, System } from '../../core/units/quantity.ts'
 import { AXLE_NAMES, planTitle, setupName } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
+import { tellTrials } from './sure-progress.ts'
 import { table } from './table.ts'
 import { force } from './tape.ts'
 
@@ -122,10 +123,13 @@ function axleText(sure: AxleSureness, axle: Axle, system: System): string {
   return `${AXLE_NAMES[sure.axle]}, one wheel\n\n${parts.filter(part => part !== '').join('\n')}`
 }
 
-/** How sure the budget of a plan is, for people, in the plan's own units. */
-export function sureText(plan: Plan): string {
+/**
+ * How sure the budget of a plan is, for people, in the plan's own units.
+ * @param tell hears how far it has come
+ */
+export function sureText(plan: Plan, tell: (line: string) => void): string {
   const setups = plan.setups.map(setup => {
-    const { axles } = setupSureness(plan, setup)
+    const { axles } = setupSureness(plan, setup, {}, tellTrials(setup, tell))
     const texts = axles.map((sure, i) => axleText(sure, setup.axles[i]!, plan.units))
     return { trials: axles[0]!.trials, text: `${underlined(setupName(setup), '═')}\n${texts.join('\n')}` }
   })

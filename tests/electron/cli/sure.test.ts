@@ -47,6 +47,16 @@ describe('stopgap budget --sure', { timeout: 20_000 }, () => {
     expect(Math.max(...out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)
   })
 
+  it('says how far it has come where somebody watches, in a line that is gone when it is done', async () => {
+    writeFileSync(path.join(folder, 'car.stopgap'), formatPlan(only({})))
+    const lines: string[] = []
+    const io = { out: () => {}, err: () => {}, folder, progress: (line: string) => lines.push(line) }
+    expect(await run(['budget', 'car.stopgap', '--sure'], io)).toBe(0)
+    expect(lines.length).toBeGreaterThan(10)
+    expect(lines.at(-2)).toMatch(/: trial ([\d,]+) of \1$/)
+    expect(lines.at(-1)).toBe('')
+  })
+
   it('prints the budget as ever for programs, and how sure each axle is beside it', async () => {
     const [plain, sure] = await Promise.all([budget(only({}), '--json'), budget(only({}), '--sure', '--json')])
     const [expected, found] = [JSON.parse(plain.out), JSON.parse(sure.out)]
