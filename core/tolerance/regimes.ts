@@ -5,8 +5,6 @@ export interface Regime {
   readonly id: 'full bump' | 'full droop' | 'at rest' | 'engagement' | 'crossover' | 'gas'
   /** Why a figure that hangs on this does not follow its slopes. */
   readonly why: string
-  /** Figures that have a kink between one and the other, by id. */
-  readonly kinks: RegExp
   readonly of: (axle: AxleBudget, gasLasts: boolean) => string
 }
 
@@ -23,6 +21,7 @@ function crossoverAmong({ crossover, engagement, static: { position }, travel }:
   if (crossover === null) return 'no crossover in the travel'
   if (crossover <= -travel.droop) return 'crossed over from full droop'
   if (crossover <= Math.min(0, position)) return 'crossed over at rest'
+  if (crossover <= Math.max(0, position)) return 'crosses over between rest and ride height'
   return engagement === null || crossover <= engagement.wheel
     ? 'crossover before engagement'
     : 'crossover after engagement'
@@ -39,41 +38,38 @@ const engagementAmong = ({ engagement }: AxleBudget): string => {
  */
 export const ON_GAS = /^(bump\.|zones\.engagement\.energy)/
 
+/** What a trial is called where a shaft would push aside all its gas before its stroke is used. */
+export const OUT_OF_GAS = 'runs out before the stroke does'
+
 export const REGIMES: readonly Regime[] = [
   {
     id: 'full bump',
     why: 'what ends bump is not always the same',
-    kinks: /^(travel\.(bump|total)|engagement\.share|zones\.|bump\.|mainSpring\.leftAtBump|shockLeftAtBump)/,
     of: ({ travel }) => travel.bumpLimitedBy,
   },
   {
     id: 'full droop',
     why: 'what ends droop is not always the same',
-    kinks: /^(travel\.(droop|total)|static\.|crossover)/,
     of: ({ travel }) => travel.droopLimitedBy,
   },
   {
     id: 'at rest',
     why: 'it sometimes rests on its stop and sometimes clear of it',
-    kinks: /^(static\.|beforeStop)/,
     of: touchAtRest,
   },
   {
     id: 'engagement',
     why: 'the stop is sometimes met at ride height already and sometimes above it',
-    kinks: /^(engagement\.|zones\.|static\.rideForce|ride\.)/,
     of: engagementAmong,
   },
   {
     id: 'crossover',
     why: 'crossover falls on either side of where this is taken',
-    kinks: /^(engagement\.force|zones\..*energy|static\.|beforeStop|mainSpring\.|ride\.|bump\.)/,
     of: crossoverAmong,
   },
   {
     id: 'gas',
     why: 'in some trials the gas runs out before the stroke does, and those have no such figure',
-    kinks: ON_GAS,
-    of: (_, gasLasts) => (gasLasts ? 'enough to close on' : 'runs out before the stroke does'),
+    of: (_, gasLasts) => (gasLasts ? 'enough to close on' : OUT_OF_GAS),
   },
 ]

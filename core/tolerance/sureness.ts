@@ -6,6 +6,7 @@ import { agree, BAND, firstOrderBand, type Range } from './agreement.ts'
 import { standardUncertainty } from './distribution.ts'
 import { FIGURES } from './figures.ts'
 import { combined, type Slopes, slopesOf } from './first-order.ts'
+import { kinksOf } from './kinks.ts'
 import { BLOCK } from './monte-carlo.ts'
 import { REGIMES } from './regimes.ts'
 import { quantile, sorted } from './statistics.ts'
@@ -71,16 +72,6 @@ function gathered(lists: readonly Float64Array[]): Float64Array {
   return all
 }
 
-/** A kind met in fewer trials than this bends nothing, as a share. */
-const SELDOM = 0.02
-
-/** Why a figure does not follow its slopes: the kinds of trials it has a kink between, the evenest mixed first. */
-function whyNot(figure: string, regimes: Sureness['regimes']): string {
-  const mixed = REGIMES.map(({ kinks }, i) => (kinks.test(figure) ? (regimes[i]!.chances[1]?.chance ?? 0) : 0))
-  const most = Math.max(...mixed)
-  return most < SELDOM ? 'it bends within the tolerances' : REGIMES[mixed.indexOf(most)]!.why
-}
-
 /** The blocks in their own order, whatever order they were finished in: the same trials give the same bands. */
 const inOrder = (blocks: readonly TrialBlock[]): TrialBlock[] => blocks.toSorted((a, b) => a.block - b.block)
 
@@ -101,6 +92,11 @@ export function surenessOf(
     slopes(trials),
     trials.trial.variables.map(({ distribution }) => standardUncertainty(distribution)),
   )
+  let kinks: ReturnType<typeof kinksOf> | null = null
+  const whyNot = (figure: number): string => {
+    kinks ??= kinksOf(trials, ordered)
+    return kinks(figure)
+  }
   const figures = FIGURES.flatMap(({ id, name, quantity, of }, i): FigureBand[] => {
     const value = of(nominal)
     const values = gathered(ordered.map(({ figures }) => figures[i]!))
@@ -119,7 +115,7 @@ export function surenessOf(
         ...band,
         present: present.length / count,
         firstOrder,
-        why: agrees ? null : whyNot(id, regimes),
+        why: agrees ? null : whyNot(i),
       },
     ]
   })

@@ -8,14 +8,14 @@ import { INCH, PSI } from '../../../core/units/constants.ts'
 import { close } from '../../close.ts'
 import { plainAxle, plainPlan } from '../loads/plain-car.ts'
 
-const stop: Corner['stop'] = {
-  kind: 'hydraulic',
+const stop = {
+  kind: 'hydraulic' as const,
   stroke: 0.06,
   gap: 0.08,
   shaftDiameter: 0.035,
   charge: 800_000,
   gasVolume: 1.2e-4,
-}
+} satisfies Corner['stop']
 
 const axle = plainAxle({ rate: 30_000, weight: 3000, stop, clearance: { bump: null, droop: 0.1 } })
 const plan = (changed: Axle = axle, tolerances: Record<string, number> = {}): Plan => ({
@@ -122,6 +122,31 @@ describe('how sure', () => {
     close(chance, 0.5, { abs: 0.05 })
   })
 
+  it('says why slopes fail where the springs cross over about ride height', () => {
+    const springs = {
+      springs: [
+        { name: 'tender', rate: 40_000, freeLength: 1, solidLength: 0.1 },
+        { name: 'main', rate: 60_000, freeLength: 1, solidLength: 0.1 },
+      ],
+      preload: 0,
+      crossover: { gap: 0 },
+    }
+    const shaftIn = axle.corner.shock.stroke - axle.corner.shock.showing
+    // Both carry one force: the tender takes 60 of every 100 mm of shaft, so its ring meets the divider at ride height.
+    const crossing: Axle = {
+      ...axle,
+      corner: { ...axle.corner, stop: null, springs: { ...springs, crossover: { gap: 0.6 * shaftIn } } },
+    }
+    const found = sure(only({ 'front.corner.springs.crossover.gap': 0.002 }, crossing))
+    expect(found.figure('ride.wheelRate').why).toBe('crossover falls on either side of where this is taken')
+  })
+
+  it('says that a figure bends where no kind of trial has a line of its own', () => {
+    const doubtful: Axle = { ...axle, assumed: ['corner.stop.gasVolume'] }
+    const found = sure(only({ 'front.corner.stop.gasVolume': 0.45 * stop.gasVolume }, doubtful))
+    expect(found.figure('bump.stopForceFast').why).toBe('it bends within the tolerances')
+  })
+
   it('gives the figures of both setups the same luck with the same measurement', () => {
     const shorter: Axle = { ...axle, corner: { ...axle.corner, stop: { ...stop, gap: 0.06 } } }
     const [a, b] = [axle, shorter].map(each => sure(only({ 'front.corner.stop.gap': 0.002 }, each)))
@@ -137,7 +162,7 @@ describe('how sure', () => {
     const [aside, volume] = [(Math.PI / 4) * 0.035 ** 2 * 0.06, 7e-5]
     const tight: Axle = {
       ...axle,
-      corner: { ...axle.corner, stop: { ...stop, gasVolume: volume } as Corner['stop'] },
+      corner: { ...axle.corner, stop: { ...stop, gasVolume: volume } },
       assumed: ['corner.stop.gasVolume'],
     }
     const found = sure(only({ 'front.corner.stop.gasVolume': 0.3 * volume }, tight), 40)
