@@ -56,7 +56,7 @@ const MISSING = 0.005
 
 function bandRow({ name, quantity, value, low, high, present, why }: FigureBand, system: System): string[] {
   return [
-    `${name}${why === null ? '' : ' *'}${present > 1 - MISSING ? '' : ` (${chanceText(present)} of trials)`}`,
+    `${name}${why === null ? '' : ' *'}${present > 1 - MISSING ? '' : ' †'}`,
     shown(value, quantity, system),
     shown(low, quantity, system),
     shown(high, quantity, system),
@@ -70,6 +70,18 @@ function whyText(figures: readonly FigureBand[]): string {
     .map(([why, names]) =>
       paragraph(`* ${names.join('; ')}: slopes alone give another band, because ${why}.`, '  ', '    '),
     )
+    .join('')
+}
+
+function missingText(figures: readonly FigureBand[]): string {
+  const shares = new Map<string, string[]>()
+  for (const { name, present } of figures) {
+    if (present > 1 - MISSING) continue
+    const share = chanceText(present)
+    shares.set(share, [...(shares.get(share) ?? []), name])
+  }
+  return [...shares]
+    .map(([share, names]) => paragraph(`† ${names.join('; ')}: ${share} of the trials have one.`, '  ', '    '))
     .join('')
 }
 
@@ -116,7 +128,8 @@ function axleText(sure: AxleSureness, axle: Axle, system: System): string {
   const told = TOLD.flatMap(id => sure.figures.filter(figure => figure.id === id))
   const parts = [
     table([['', 'as it stands', '5 of 100', '95 of 100'], ...told.map(figure => bandRow(figure, system))]) +
-      whyText(told),
+      whyText(told) +
+      missingText(told),
     chancesText(sure),
     rankingText(sure, axle, system),
   ]
