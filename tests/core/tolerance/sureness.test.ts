@@ -173,6 +173,8 @@ describe('how sure', () => {
     close(present, 1 - out, { abs: 0.02 })
     expect(why).toContain('gas runs out')
     expect(found.figure('travel.bump').present).toBe(1)
+    // One measurement alone is varied: all the doubt is its own, however long the tail of the force.
+    expect(found.ranking('bump.forceFast')[0]!.share).toBeGreaterThan(0.9)
     expect(found.figure('engagement.wheel').present).toBe(1)
   })
 
