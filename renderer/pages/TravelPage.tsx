@@ -2,7 +2,7 @@ import { memo, useCallback, useMemo } from 'react'
 import type { DemandActions } from '../charts/plate/demand-controls.ts'
 import { Plate } from '../charts/plate/Plate.tsx'
 import { lineBands } from '../charts/sure/bands.ts'
-import { useLooked } from '../looked.ts'
+import { useDrawingTimed, useLooked } from '../looked.ts'
 import { Findings } from '../panels/findings/Findings.tsx'
 import { goToFinding } from '../panels/findings/go-to-finding.ts'
 import { useFindings } from '../panels/findings/use-findings.ts'
@@ -20,6 +20,7 @@ const StillPlate = memo(Plate)
 export function TravelPage() {
   const store = useStore()
   const looked = useLooked()
+  useDrawingTimed(looked)
   const drawn = useMemo(
     () => ({
       axle: shownAxle(looked).axle,
