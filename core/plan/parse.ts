@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { readable, readJson, unbearable } from './json-text.ts'
 import { migrate } from './migrate.ts'
 import { type Problem, pathText, quoted } from './problem.ts'
 import { type Plan, planSchema } from './schema.ts'
@@ -71,28 +72,21 @@ export function problemsOf(issue: z.core.$ZodIssue, value: unknown): Problem[] {
 
 /** From anything to a plan, or to the list of what is wrong with it: shape and range first, then sense. Never throws. */
 export function parsePlan(value: unknown): Parsed {
+  const hopeless = unbearable(value)
+  if (hopeless !== null) return { ok: false, problems: [hopeless] }
   const current = migrate(value)
   if (!current.ok) return { ok: false, problems: [current.problem] }
   const checked = planSchema.safeParse(current.plan)
   if (!checked.success)
-    return { ok: false, problems: checked.error.issues.flatMap(issue => problemsOf(issue, current.plan)) }
+    return { ok: false, problems: readable(checked.error.issues.flatMap(issue => problemsOf(issue, current.plan))) }
   const problems = nonsense(checked.data)
-  return problems.length === 0 ? { ok: true, plan: checked.data } : { ok: false, problems }
+  return problems.length === 0 ? { ok: true, plan: checked.data } : { ok: false, problems: readable(problems) }
 }
 
 /** As `parsePlan`, from the text of a file. */
 export function readPlan(text: string): Parsed {
-  let value: unknown
-  try {
-    value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text)
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
-    return {
-      ok: false,
-      problems: [{ path: '', found: `text that is not JSON (${reason})`, wanted: 'a plan saved by Stopgap' }],
-    }
-  }
-  return parsePlan(value)
+  const read = readJson(text, 'a plan saved by Stopgap')
+  return read.ok ? parsePlan(read.value) : { ok: false, problems: [read.problem] }
 }
 
 /** The text of a plan's file. `readPlan(formatPlan(plan))` gives the plan back. */

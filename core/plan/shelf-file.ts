@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Kept, Shelf } from '../changes/shelf.ts'
+import { readable, readJson, unbearable } from './json-text.ts'
 import { problemsOf } from './parse.ts'
 import type { Problem } from './problem.ts'
 import { type Corner, type Plan, planSchema } from './schema.ts'
@@ -106,27 +107,21 @@ export type ParsedShelf =
 
 /** From anything to a shelf, or to the list of what is wrong with it, each at its path. Never throws. */
 export function parseShelf(value: unknown): ParsedShelf {
+  const hopeless = unbearable(value)
+  if (hopeless !== null) return { ok: false, problems: [hopeless] }
   const checked = shelfSchema.safeParse(value)
-  if (!checked.success) return { ok: false, problems: checked.error.issues.flatMap(issue => problemsOf(issue, value)) }
+  if (!checked.success)
+    return { ok: false, problems: readable(checked.error.issues.flatMap(issue => problemsOf(issue, value))) }
   const { stops, springs, tubes } = checked.data
   const shelf: Shelf = { stops, springs, tubes }
   const problems = contradictions(shelf)
-  return problems.length === 0 ? { ok: true, shelf } : { ok: false, problems }
+  return problems.length === 0 ? { ok: true, shelf } : { ok: false, problems: readable(problems) }
 }
 
 /** As `parseShelf`, from the text of a file. */
 export function readShelf(text: string): ParsedShelf {
-  let value: unknown
-  try {
-    value = JSON.parse(text)
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
-    return {
-      ok: false,
-      problems: [{ path: '', found: `text that is not JSON (${reason})`, wanted: 'a shelf saved by Stopgap' }],
-    }
-  }
-  return parseShelf(value)
+  const read = readJson(text, 'a shelf saved by Stopgap')
+  return read.ok ? parseShelf(read.value) : { ok: false, problems: [read.problem] }
 }
 
 /** The text of a shelf's file; `readShelf` of it gives the shelf back. */

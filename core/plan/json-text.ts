@@ -1,0 +1,54 @@
+import { type Problem, pathText } from './problem.ts'
+
+/** Values a file may hold, each number, text, list and group counted: twice what fifty setups at their longest come to. */
+const MOST_VALUES = 1_000_000
+/** Lists and groups inside one another. A plan has a dozen, so what is deeper is refused by its shape, without a look inside. */
+const DEEPEST = 64
+
+export type JsonRead =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly problem: Problem }
+
+/** The value in the text of a file, or why there is none. @param wanted what the file ought to be, such as “a plan saved by Stopgap” */
+export function readJson(text: string, wanted: string): JsonRead {
+  try {
+    return { ok: true, value: JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text) }
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    return { ok: false, problem: { path: '', found: `text that is not JSON (${reason})`, wanted } }
+  }
+}
+
+/**
+ * What makes a value too much to check at all, before anything else looks at it: more values than any file of ours,
+ * or a key that would reach behind an object instead of into it. null when it may be checked.
+ */
+export function unbearable(value: unknown): Problem | null {
+  const waiting: { value: unknown; path: readonly PropertyKey[] }[] = [{ value, path: [] }]
+  let seen = 0
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    const { value: found, path } = next
+    if (typeof found !== 'object' || found === null || path.length > DEEPEST) continue
+    const keys = Object.keys(found)
+    seen += keys.length
+    if (seen > MOST_VALUES)
+      return { path: pathText(path), found: `more than ${MOST_VALUES} values`, wanted: 'a file with fewer values' }
+    for (const key of keys) {
+      const inner = (found as Record<string, unknown>)[key]
+      if (key !== '__proto__' && (typeof inner !== 'object' || inner === null)) continue
+      const at = [...path, Array.isArray(found) ? Number(key) : key]
+      if (key === '__proto__')
+        return { path: pathText(at), found: 'an unknown key', wanted: 'only the keys of the plan file' }
+      waiting.push({ value: inner, path: at })
+    }
+  }
+  return null
+}
+
+/** As many problems as somebody can read; the last one says how many more there are. */
+export function readable(problems: readonly Problem[]): readonly Problem[] {
+  const most = 200
+  if (problems.length <= most) return problems
+  const more = { path: '', found: `${problems.length - most} more values that are not right`, wanted: 'none' }
+  return [...problems.slice(0, most), more]
+}
