@@ -6,13 +6,13 @@ import { shownSetup } from './selectors.ts'
 import type { Store } from './store.ts'
 
 /** The first name of a row that nobody has: Proposed, Proposed 2, … */
-function freeName(first: string, taken: readonly string[]): string {
+export function freeName(first: string, taken: readonly string[]): string {
   let name = first
   for (let n = 2; taken.includes(name); n++) name = `${first} ${n}`
   return name
 }
 
-function freeId(stem: string, taken: readonly string[]): string {
+export function freeId(stem: string, taken: readonly string[]): string {
   let id = stem
   for (let n = 2; taken.includes(id); n++) id = `${stem}-${n}`
   return id

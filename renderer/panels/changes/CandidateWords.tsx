@@ -1,0 +1,33 @@
+import type { Say } from '../../../core/budget/findings/rule.ts'
+import type { Worked } from '../../../core/changes/evaluate.ts'
+import { candidateCosts, candidateReasons, candidateWork, landingWords } from '../../../core/changes/propose-words.ts'
+
+interface Props {
+  readonly candidate: Worked
+  readonly present: Worked
+  readonly say: Say
+  readonly course: string | null
+}
+
+/** What a candidate meets and misses, what it asks for and what it costs, in sentences. */
+export function CandidateWords({ candidate, present, say, course }: Props) {
+  const { ride, figures } = candidate
+  const lines = [
+    ...candidateReasons(candidate, say),
+    `Landing height: ${landingWords(figures.landing, say)}.`,
+    ...candidateWork(candidate).map(work => `Work: ${work}`),
+    ...candidateCosts(candidate, present.figures, say).map(cost => `Against what is there: ${cost}`),
+    ...(ride === null
+      ? []
+      : [
+          `Over ${course ?? 'the course'}: on the stop ${say(ride.onStop, 'share')} of the time, ${ride.bottoms === 0 ? 'metal never meets' : `metal meets ${ride.bottoms} ${ride.bottoms === 1 ? 'time' : 'times'}`}.`,
+        ]),
+  ]
+  return (
+    <ul className="reasons">
+      {lines.map(line => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  )
+}

@@ -1,0 +1,63 @@
+import { type KeyboardEvent, useId, useState } from 'react'
+import { fieldText } from '../../../core/units/format.ts'
+import { parseMeasure } from '../../../core/units/parse.ts'
+import { type Quantity, type System, unitOf } from '../../../core/units/quantity.ts'
+
+interface Props {
+  readonly label: string
+  readonly value: number | null
+  readonly quantity: Quantity
+  readonly system: System
+  /** Why a value cannot be so, in a sentence; null when it can. */
+  readonly refuses?: (value: number) => string | null
+  readonly onChange: (value: number) => void
+}
+
+/** A value on the page that is not a measurement of the plan: taken when Enter is pressed or the field is left. */
+export function NumberField({ label, value, quantity, system, refuses, onChange }: Props) {
+  const id = useId()
+  const [typed, setTyped] = useState<string | null>(null)
+  const [wrong, setWrong] = useState<string | null>(null)
+  const shown = value === null ? '' : fieldText(value, quantity, system)
+  const commit = (): void => {
+    if (typed === null) return
+    const read = parseMeasure(typed, quantity, system)
+    const problem = read.ok ? (refuses?.(read.value) ?? null) : read.problem
+    setWrong(problem)
+    if (!read.ok || problem !== null) return
+    setTyped(null)
+    onChange(read.value)
+  }
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter') commit()
+    if (event.key !== 'Escape') return
+    setTyped(null)
+    setWrong(null)
+  }
+  const unit = unitOf(quantity, system).label
+  return (
+    <>
+      <div className="row">
+        <label htmlFor={id}>{label}</label>
+        <span />
+        <input
+          id={id}
+          className={wrong === null ? 'f' : 'f bad'}
+          value={typed ?? shown}
+          autoComplete="off"
+          aria-invalid={wrong !== null}
+          aria-describedby={wrong === null ? undefined : `${id}-wrong`}
+          onChange={event => setTyped(event.currentTarget.value)}
+          onBlur={commit}
+          onKeyDown={onKeyDown}
+        />
+        <span className="u">{unit}</span>
+      </div>
+      {wrong === null ? null : (
+        <p className="wrong" id={`${id}-wrong`} role="alert">
+          {wrong} {shown === '' ? '' : `Still using ${shown}${unit === '' ? '' : ` ${unit}`}.`}
+        </p>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,34 @@
+import type { ProposeView, Proposing } from '../../state/proposing.ts'
+
+/** How far the candidates are, with a way to stop them; or why there are none, with a way to begin again. */
+export function ProposeWork({ proposing, view }: { proposing: Proposing; view: ProposeView }) {
+  const { fault, stopped, running, done, of } = view
+  if (fault !== null)
+    return (
+      <p className="sure-state" role="alert">
+        The candidates could not be worked out: {fault}.{' '}
+        <button type="button" className="step" onClick={proposing.again}>
+          Try again
+        </button>
+      </p>
+    )
+  if (stopped)
+    return (
+      <p className="sure-state">
+        Stopped after {done.toLocaleString('en-US')} of {of.toLocaleString('en-US')}.{' '}
+        <button type="button" className="step" onClick={proposing.again}>
+          Work them out
+        </button>
+      </p>
+    )
+  if (!running) return null
+  return (
+    <p className="sure-state">
+      <progress max={Math.max(1, of)} value={done} aria-label="Candidates worked out" /> {done.toLocaleString('en-US')}{' '}
+      of {of.toLocaleString('en-US')}{' '}
+      <button type="button" className="step" onClick={proposing.stop}>
+        Stop
+      </button>
+    </p>
+  )
+}
