@@ -47,7 +47,8 @@ export interface ForcesGeometry {
   readonly weight: number
 }
 
-const GRID = 96
+/** Pieces the travel is cut into: each about 8 px of a usual window, so that no chord is a tenth of one off its curve. */
+const GRID = 64
 
 type Side = 'below' | 'above'
 
@@ -115,17 +116,24 @@ export function forcesGeometry(
   const scale = scaleLinear([0, toUnit(most * 1.04, 'force', system)], [left, right])
   const x = (force: number): number => scale(toUnit(force, 'force', system))
   const y = (row: ForceRow): number => axis.y(row.wheel)
-  const between = (from: (row: ForceRow) => number, to: (row: ForceRow) => number): string =>
+  const onPage = (values: (row: ForceRow) => number): number[] => rows.map(values)
+  const height = onPage(y)
+  const springs = onPage(row => x(row.springs))
+  const gas = onPage(row => x(row.gas))
+  const slow = onPage(row => x(row.slow))
+  const fast = onPage(row => x(row.fast))
+  const between = (from: (i: number) => number, to: readonly number[]): string =>
     area<ForceRow>()
       .digits(1)
-      .y(y)
-      .x0(row => x(from(row)))
-      .x1(row => x(to(row)))(rows) ?? ''
-  const along = (force: (row: ForceRow) => number): string =>
+      .y((_, i) => height[i]!)
+      .x0((_, i) => from(i))
+      .x1((_, i) => to[i]!)(rows) ?? ''
+  const along = (values: readonly number[]): string =>
     line<ForceRow>()
       .digits(1)
-      .y(y)
-      .x(row => x(force(row)))(rows) ?? ''
+      .y((_, i) => height[i]!)
+      .x((_, i) => values[i]!)(rows) ?? ''
+  const none = x(0)
   const { bump } = travelMarks(budget)
   return {
     rows,
@@ -137,25 +145,13 @@ export function forcesGeometry(
       .map(value => fromUnit(value, 'force', system)),
     step: forceStep(model),
     paths: {
-      springs: between(
-        () => 0,
-        row => row.springs,
-      ),
-      gas: between(
-        row => row.springs,
-        row => row.gas,
-      ),
-      stop: between(
-        row => row.gas,
-        row => row.slow,
-      ),
-      band: between(
-        row => row.slow,
-        row => row.fast,
-      ),
-      springsEdge: along(row => row.springs),
-      fast: along(row => row.fast),
-      slow: along(row => row.slow),
+      springs: between(() => none, springs),
+      gas: between(i => springs[i]!, gas),
+      stop: between(i => gas[i]!, slow),
+      band: between(i => slow[i]!, fast),
+      springsEdge: along(springs),
+      fast: along(fast),
+      slow: along(slow),
       ghost:
         line<ForceRow>()
           .digits(1)
