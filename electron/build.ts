@@ -1,8 +1,9 @@
-import { rm } from 'node:fs/promises'
+import { readFile, rm, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { stripVTControlCharacters } from 'node:util'
 import react from '@vitejs/plugin-react'
 import { build, type InlineConfig, type Plugin } from 'vite'
+import { licencesOf, packagesIn } from './licences.ts'
 
 /**
  * Everything that is shipped, into dist/: the window, the preload script, and the three programs that run in Node.
@@ -11,6 +12,9 @@ import { build, type InlineConfig, type Plugin } from 'vite'
 
 const root = path.join(import.meta.dirname, '..')
 const dist = path.join(root, 'dist')
+
+/** Folders of the packages with code in what is shipped. */
+const packages = new Set<string>()
 
 const quiet = { configFile: false, logLevel: 'warn' } satisfies InlineConfig
 
@@ -32,8 +36,8 @@ const rendererConfig: InlineConfig = {
   ...quiet,
   root: path.join(root, 'renderer'),
   base: './',
-  plugins: [react(), askedFirst],
-  worker: { format: 'es' },
+  plugins: [react(), askedFirst, packagesIn(packages)],
+  worker: { format: 'es', plugins: () => [packagesIn(packages)] },
   build: {
     outDir: path.join(dist, 'renderer'),
     emptyOutDir: false,
@@ -55,6 +59,7 @@ const rendererConfig: InlineConfig = {
 const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', extension: string): InlineConfig => ({
   ...quiet,
   root,
+  plugins: [packagesIn(packages)],
   ssr: { noExternal: true, external: ['electron'] },
   build: {
     ssr: true,
@@ -67,6 +72,17 @@ const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', exten
     },
   },
 })
+
+/** Stopgap's own licence, first of the list. */
+async function own() {
+  const { version, license } = JSON.parse(await readFile(path.join(root, 'package.json'), 'utf8'))
+  return {
+    name: 'Stopgap',
+    version,
+    licence: license,
+    text: (await readFile(path.join(root, 'LICENSE'), 'utf8')).trim(),
+  }
+}
 
 try {
   await rm(dist, { recursive: true, force: true })
@@ -82,6 +98,10 @@ try {
     // A sandboxed preload script cannot be an ES module.
     build(nodeConfig({ preload: 'electron/preload/preload.ts' }, 'cjs', 'cjs')),
   ])
+  await writeFile(
+    path.join(dist, 'renderer', 'licences.json'),
+    JSON.stringify([await own(), ...(await licencesOf(packages))]),
+  )
 } catch (problem) {
   console.error(stripVTControlCharacters(problem instanceof Error ? problem.message : String(problem)))
   process.exitCode = 1

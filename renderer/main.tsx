@@ -8,7 +8,8 @@ import { withOpened } from './state/documents.ts'
 import { fail, leave } from './state/files.ts'
 import { firstState } from './state/first-state.ts'
 import { startKeeper } from './state/keeper.ts'
-import { withSettings } from './state/settings.ts'
+import { logFault } from './state/log.ts'
+import { rememberPages, withSettings } from './state/settings.ts'
 import { createStore } from './state/store.ts'
 import './style/index.css'
 
@@ -25,8 +26,13 @@ async function start(place: HTMLElement): Promise<void> {
   host.on('menu', ({ command }) => run(files, command))
   host.on('settings', settings => withSettings(files, settings))
   host.onGone(() => store.write({ ...store.read(), hostGone: true }))
-  window.addEventListener('error', ({ error }) => fail(store, 'window', error))
-  window.addEventListener('unhandledrejection', ({ reason }) => fail(store, 'window', reason))
+  const fault = (error: unknown) => {
+    fail(store, 'window', error)
+    logFault(files, 'window', error)
+  }
+  window.addEventListener('error', ({ error }) => fault(error))
+  window.addEventListener('unhandledrejection', ({ reason }) => fault(reason))
+  rememberPages(files)
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') void keeper.flush()
   })

@@ -1,29 +1,59 @@
 import { useEffect } from 'react'
+import type { MenuCommand } from '../electron/contract/contract.ts'
 import { redo, undo } from './state/edit.ts'
 import type { Files } from './state/files.ts'
+import { showLog } from './state/log.ts'
 import { open } from './state/opening.ts'
 import { save, saveAs } from './state/saving.ts'
-import { openDialog } from './state/view.ts'
+import { openDialog, showGuide } from './state/view.ts'
 
-export type Command = 'new' | 'open' | 'save' | 'saveAs' | 'undo' | 'redo' | 'print'
+export type Command = MenuCommand
 
-export function run(files: Files, command: Command): void {
-  const { store } = files
-  if (command === 'new') openDialog(store, { kind: 'start' })
-  else if (command === 'open') void open(files)
-  else if (command === 'save') void save(files)
-  else if (command === 'saveAs') void saveAs(files)
-  else if (command === 'undo') undo(store)
-  else if (command === 'redo') redo(store)
-  else window.print()
+const doing: Readonly<Record<Command, (files: Files) => void>> = {
+  new: ({ store }) => openDialog(store, { kind: 'start' }),
+  open: files => void open(files),
+  save: files => void save(files),
+  saveAs: files => void saveAs(files),
+  print: () => window.print(),
+  undo: ({ store }) => undo(store),
+  redo: ({ store }) => redo(store),
+  help: ({ store }) => openDialog(store, { kind: 'help', term: null }),
+  guide: ({ store }) => showGuide(store, true),
+  log: files => void showLog(files),
+  about: ({ store }) => openDialog(store, { kind: 'about' }),
 }
+
+export const run = (files: Files, command: Command): void => doing[command](files)
 
 const onMac = /mac/i.test(navigator.platform)
 
+/** Commands with keys, in the order help lists them, and what each is called there. */
+export const commandNames = [
+  ['new', 'New plan'],
+  ['open', 'Open'],
+  ['save', 'Save'],
+  ['saveAs', 'Save as'],
+  ['print', 'Print'],
+  ['undo', 'Undo'],
+  ['redo', 'Redo'],
+  ['help', 'Help'],
+] as const satisfies readonly (readonly [Command, string])[]
+
+type Keyed = (typeof commandNames)[number][0]
+
 /** The keys of a command as this machine writes them. */
-export function keysOf(command: Command): string {
-  const keys: Readonly<Record<Command, string>> = onMac
-    ? { new: '⌘N', open: '⌘O', save: '⌘S', saveAs: '⇧⌘S', undo: '⌘Z', redo: '⇧⌘Z', print: '⌘P' }
+export function keysOf(command: Keyed): string {
+  const keys: Readonly<Record<Keyed, string>> = onMac
+    ? {
+        new: '⌘N',
+        open: '⌘O',
+        save: '⌘S',
+        saveAs: '⇧⌘S',
+        undo: '⌘Z',
+        redo: '⇧⌘Z',
+        print: '⌘P',
+        help: '⌘?',
+      }
     : {
         new: 'Ctrl+N',
         open: 'Ctrl+O',
@@ -32,6 +62,7 @@ export function keysOf(command: Command): string {
         undo: 'Ctrl+Z',
         redo: 'Ctrl+Y',
         print: 'Ctrl+P',
+        help: 'F1',
       }
   return keys[command]
 }
@@ -40,8 +71,10 @@ type Keys = Pick<KeyboardEvent, 'key' | 'shiftKey' | 'altKey' | 'ctrlKey' | 'met
 
 /** The command a key press stands for, by the platform's own convention; null for none. */
 export function commandOf({ key, shiftKey, altKey, ctrlKey, metaKey }: Keys, mac: boolean): Command | null {
+  if (key === 'F1' && !shiftKey && !altKey && !ctrlKey && !metaKey) return 'help'
   if (altKey || (mac ? !metaKey || ctrlKey : !ctrlKey || metaKey)) return null
   const letter = key.toLowerCase()
+  if (mac && letter === '?') return 'help'
   if (letter === 'n' && !shiftKey) return 'new'
   if (letter === 'o' && !shiftKey) return 'open'
   if (letter === 's') return shiftKey ? 'saveAs' : 'save'

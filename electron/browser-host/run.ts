@@ -2,6 +2,7 @@ import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { appVersion } from '../services/app-folder.ts'
 import { dataFolder } from '../services/data-folder.ts'
+import { faultLine, logIn } from '../services/log.ts'
 import { createServices } from '../services/services.ts'
 import { type Launched, launch } from './launch.ts'
 import { type Served, serve } from './serve.ts'
@@ -24,18 +25,24 @@ export interface RunOptions {
 /** Shows the window without Electron, until it is closed. The outcome says why the browser never showed it, if so. */
 export async function run(options: RunOptions): Promise<{ shown: true } | { shown: false; why: string }> {
   let served: Served | null = null
+  const data = dataFolder(process.platform, options.env, homedir())
+  const log = logIn(data)
+  const fault = (error: unknown) => {
+    options.fault(error)
+    void log.write(faultLine(error))
+  }
   const services = createServices({
     tell: (name, payload) => served?.tell(name, payload),
     host: 'browser',
     version: await appVersion(options.app),
-    data: dataFolder(process.platform, options.env, homedir()),
+    data,
     home: homedir(),
     demos: join(options.app, 'seeds'),
     file: options.file,
     dialogs: null,
   })
   const files = join(options.app, 'dist', 'renderer')
-  served = await serve({ handlers: services.handlers, files, fault: options.fault, grace: graceForReload })
+  served = await serve({ handlers: services.handlers, files, fault, grace: graceForReload })
   let launched: Launched | null = null
   try {
     if (options.browser === null) {

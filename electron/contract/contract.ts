@@ -28,6 +28,10 @@ const basis = z
 
 const settings = z.strictObject({
   theme: z.enum(['system', 'light', 'dark']),
+  /** The person has been shown around, or did not want to be. */
+  lookedAround: z.boolean().optional(),
+  /** The page last looked at; one that is not there any more is passed over. */
+  page: z.string().min(1).max(40).optional(),
 })
 
 const documentSchema = z.strictObject({
@@ -88,7 +92,12 @@ export const messages = {
       recents,
       demos: z.array(z.strictObject({ token, name })),
       settings,
-      about: z.strictObject({ version: z.string(), host: z.enum(['electron', 'browser']) }),
+      about: z.strictObject({
+        version: z.string(),
+        host: z.enum(['electron', 'browser']),
+        /** What it runs on, as far as the host knows. */
+        runsOn: z.array(z.strictObject({ name: z.string().max(40), version: z.string().max(80) })).optional(),
+      }),
       /** What could not be done on the way here. */
       report: sentence.optional(),
     }),
@@ -141,6 +150,13 @@ export const messages = {
   },
   /** Drop a kept copy the person does not want. */
   forget: { request: z.strictObject({ key }), reply: nothing },
+  /** Something went wrong in the window: for the log. */
+  fault: {
+    request: z.strictObject({ about: z.string().max(80), message: z.string().max(4000) }),
+    reply: nothing,
+  },
+  /** Show the log where it lies; a host without a way to says where it is. */
+  showLog: { request: nothing, reply: z.strictObject({ shown: z.boolean(), place: sentence }) },
   /** Change some settings; the reply has them all. */
   settings: {
     request: settings.partial().extend({
@@ -156,7 +172,9 @@ export const events = {
   /** A file was opened from outside: a double click, a second start. */
   opened: openedOrFailed,
   /** Chosen in the native menu. */
-  menu: z.strictObject({ command: z.enum(['new', 'open', 'save', 'saveAs', 'print', 'undo', 'redo']) }),
+  menu: z.strictObject({
+    command: z.enum(['new', 'open', 'save', 'saveAs', 'print', 'undo', 'redo', 'help', 'guide', 'log', 'about']),
+  }),
   /** Settings changed outside the page. */
   settings,
 } satisfies Record<string, z.ZodType>

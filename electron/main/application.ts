@@ -1,11 +1,12 @@
 import { mkdirSync, mkdtempSync } from 'node:fs'
 import { homedir, tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { app, type BrowserWindow, Menu, nativeTheme, session } from 'electron'
+import { app, type BrowserWindow, Menu, nativeTheme, session, shell } from 'electron'
 import { channels } from '../contract/bridge.ts'
 import type { Settings, Tell } from '../contract/contract.ts'
 import { appFolder, appVersion } from '../services/app-folder.ts'
 import { dataFolder } from '../services/data-folder.ts'
+import { faultLine, logIn } from '../services/log.ts'
 import { refusal } from '../services/reason.ts'
 import { createServices, type Services } from '../services/services.ts'
 import { askedFile } from './asked-file.ts'
@@ -16,11 +17,16 @@ import { menuTemplate } from './menu.ts'
 import { createWindow, placeOf } from './window.ts'
 import { announceScheme, serveScheme } from './window-scheme.ts'
 
-const fault = (error: unknown) => process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`)
+const ownData = () => dataFolder(process.platform, process.env, homedir())
+
+function fault(error: unknown): void {
+  process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`)
+  void logIn(ownData()).write(faultLine(error))
+}
 
 /** Electron's application, from first to last. */
 export function start(): void {
-  const data = dataFolder(process.platform, process.env, homedir())
+  const data = ownData()
   app.setPath('userData', ownFolder(join(data, 'electron')))
   if (!app.requestSingleInstanceLock()) {
     app.quit()
@@ -72,6 +78,7 @@ async function run(data: string, file: string | null) {
     file,
     dialogs: nativeDialogs(() => window),
     tell,
+    reveal: path => shell.showItemInFolder(path),
   })
 
   function dress(theme: Settings['theme']): void {

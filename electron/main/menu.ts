@@ -16,9 +16,9 @@ export function menuTemplate(
   choices: MenuChoices,
 ): MenuItemConstructorOptions[] {
   const mac = platform === 'darwin'
-  const item = (label: string, accelerator: string, command: MenuCommand): MenuItemConstructorOptions => ({
+  const item = (label: string, accelerator: string | null, command: MenuCommand): MenuItemConstructorOptions => ({
     label,
-    accelerator,
+    ...(accelerator === null ? {} : { accelerator }),
     click: () => choices.command(command),
   })
   const themed = (label: string, value: Settings['theme']): MenuItemConstructorOptions => ({
@@ -71,6 +71,15 @@ export function menuTemplate(
       ],
     },
     ...(mac ? [{ role: 'windowMenu' as const }] : []),
-    { role: 'help', submenu: [{ role: 'about' }] },
+    {
+      role: 'help',
+      submenu: [
+        item('&Help with the words', mac ? 'Cmd+?' : 'F1', 'help'),
+        item('A &first look', null, 'guide'),
+        separator,
+        item('Show &log', null, 'log'),
+        item('&About Stopgap', null, 'about'),
+      ],
+    },
   ]
 }

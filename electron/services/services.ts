@@ -6,7 +6,9 @@ import { whyNotPlan } from '../contract/plan-text.ts'
 import { showFolder } from './chooser.ts'
 import { keyOf, openPath, realPathOf } from './documents.ts'
 import { isUnsaved } from './kept.ts'
+import { logIn, withoutQuotes } from './log.ts'
 import { reason } from './reason.ts'
+import { runsOn } from './runs-on.ts'
 import { save, saveAt, saveIn } from './saving.ts'
 import type { StoredSettings } from './settings.ts'
 import { type Shelves, shelvesIn } from './shelves.ts'
@@ -30,6 +32,8 @@ export interface ServiceOptions {
   /** Absolute path of the file to open first. */
   file: string | null
   dialogs: Dialogs | null
+  /** Shows a file where it lies, where the host can. */
+  reveal?: (path: string) => void
   /** Speaks to the window unasked. */
   tell: Tell
 }
@@ -52,6 +56,7 @@ export interface Services {
 export function createServices(options: ServiceOptions): Services {
   const shelves = shelvesIn(options.data)
   const busy = workUnderWay()
+  const log = logIn(options.data)
   let file = options.file
   let lastKept = ''
   let shown = false
@@ -67,7 +72,6 @@ export function createServices(options: ServiceOptions): Services {
   async function start(): Promise<Reply<'start'>> {
     await shelves.attempt(mkdir(options.data, { recursive: true, mode: 0o700 }))
     await shelves.attempt(shelves.kept.tidy(Date.now()))
-    const { theme } = await shelves.settings.read()
     await shelves.attempt(shelves.settings.change({}))
     const demos = await demosIn(options.demos)
     const { document, reports } = await firstDocument(file, demos, shelves)
@@ -78,8 +82,8 @@ export function createServices(options: ServiceOptions): Services {
       document,
       recents: await recents(shelves),
       demos: await namedDemos(demos, shelves),
-      settings: { theme },
-      about: { version: options.version, host: options.host },
+      settings: shownSettings(await shelves.settings.read()),
+      about: { version: options.version, host: options.host, runsOn },
       report: sentences.length === 0 ? undefined : sentences.join(' '),
     }
   }
@@ -108,9 +112,9 @@ export function createServices(options: ServiceOptions): Services {
 
   const change = busy.tracked(async (part: Partial<StoredSettings>): Promise<Settings> => {
     await shelves.attempt(shelves.settings.change(part))
-    const { theme } = await shelves.settings.read()
-    if (part.theme !== undefined) options.tell('settings', { theme })
-    return { theme }
+    const settings = shownSettings(await shelves.settings.read())
+    if (part.theme !== undefined) options.tell('settings', settings)
+    return settings
   })
 
   return {
@@ -138,6 +142,15 @@ export function createServices(options: ServiceOptions): Services {
         if (entry?.path === null) await shelves.attempt(shelves.recents.drop(key))
         return {}
       }),
+      fault: busy.tracked(async ({ about, message }) => {
+        await log.write(`window, ${about}: ${withoutQuotes(message)}`)
+        return {}
+      }),
+      showLog: async () => {
+        await log.write(`Stopgap ${options.version} was asked for its log`)
+        options.reveal?.(log.path)
+        return { shown: options.reveal !== undefined, place: log.place }
+      },
       settings: change,
     },
     openOutside: async path => {
@@ -153,6 +166,9 @@ export function createServices(options: ServiceOptions): Services {
     settled: busy.settled,
   }
 }
+
+/** Of all that is remembered, what the window may know. */
+const shownSettings = ({ theme, lookedAround, page }: StoredSettings): Settings => ({ theme, lookedAround, page })
 
 async function recents(shelves: Shelves): Promise<Recents> {
   const entries = await shelves.recents.list()

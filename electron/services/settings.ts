@@ -8,6 +8,8 @@ const schema = z.strictObject({
   format: z.literal('stopgap-settings'),
   version: z.literal(1),
   theme: z.enum(['system', 'light', 'dark']),
+  lookedAround: z.boolean().optional(),
+  page: z.string().optional(),
   /** Screen pixels; x and y are missing where the host cannot know them. */
   window: z.strictObject({
     width: z.int(),
@@ -45,6 +47,8 @@ export function storedSettings(file: string, writer: LatestWriter, report: (sent
     const old = await read()
     known = {
       theme: part.theme ?? old.theme,
+      lookedAround: part.lookedAround ?? old.lookedAround,
+      page: part.page ?? old.page,
       window: { ...old.window, ...part.window },
       folder: part.folder === undefined ? old.folder : part.folder,
     }

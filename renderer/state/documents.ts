@@ -30,6 +30,7 @@ export function viewOf(plan: Plan): View {
     refused: {},
     loadsOff: [],
     dialog: null,
+    guide: false,
   }
 }
 

@@ -40,5 +40,7 @@ export function firstState(reply: Reply<'start'>): State {
     notices: [],
     hostGone: false,
   }
-  return withDocument(base, reply.document, reply.report, made)
+  const first = withDocument(base, reply.document, reply.report, made)
+  const { page } = reply.settings
+  return page === undefined ? first : { ...first, view: { ...first.view, page } }
 }

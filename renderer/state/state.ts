@@ -1,5 +1,5 @@
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
-import type { Recents, Settings } from '../../electron/contract/contract.ts'
+import type { Recents, Reply, Settings } from '../../electron/contract/contract.ts'
 import type { History } from './history.ts'
 import type { Notice } from './notices.ts'
 
@@ -35,11 +35,16 @@ export interface View {
   /** Loads not counted for now, by id. */
   readonly loadsOff: readonly string[]
   readonly dialog: Dialog | null
+  /** The first look around was asked for again. */
+  readonly guide: boolean
 }
 
 export type Dialog =
   | { readonly kind: 'start' }
   | { readonly kind: 'roll' }
+  /** `term` is the one it opens on; null for the first. */
+  | { readonly kind: 'help'; readonly term: string | null }
+  | { readonly kind: 'about' }
   | { readonly kind: 'choose'; readonly purpose: 'open' | 'save' }
   | { readonly kind: 'changed'; readonly savedAt: string }
 
@@ -66,7 +71,7 @@ export interface State {
   readonly settings: Settings
   readonly recents: Recents
   readonly demos: readonly { readonly token: string; readonly name: string }[]
-  readonly about: { readonly version: string; readonly host: 'electron' | 'browser' }
+  readonly about: Reply<'start'>['about']
   readonly notices: readonly Notice[]
   /** The host has ended: nothing can be opened or saved from here on. */
   readonly hostGone: boolean

@@ -51,6 +51,8 @@ export function countLoad(store: Store, id: string, counted: boolean): void {
 
 export const openDialog = (store: Store, dialog: Dialog | null) => look(store, { dialog })
 
+export const showGuide = (store: Store, guide: boolean) => look(store, { guide })
+
 export const refuse = (store: Store, place: string, refusal: Refusal) =>
   look(store, { refused: { ...store.read().view.refused, [place]: refusal } })
 

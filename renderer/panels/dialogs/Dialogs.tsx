@@ -1,8 +1,12 @@
 import { useSelect } from '../../window-context.ts'
 import { ChangedDialog } from './ChangedDialog.tsx'
 import { ChooserDialog } from './ChooserDialog.tsx'
+import { LateDialog } from './LateDialog.tsx'
 import { RollDialog } from './RollDialog.tsx'
 import { StartDialog } from './StartDialog.tsx'
+
+const fetchHelp = async () => (await import('../../help/HelpDialog.tsx')).HelpDialog
+const fetchAbout = async () => (await import('../../about/AboutDialog.tsx')).AboutDialog
 
 /** The one dialog that is open, if any. */
 export function Dialogs() {
@@ -10,6 +14,8 @@ export function Dialogs() {
   if (dialog === null) return null
   if (dialog.kind === 'start') return <StartDialog />
   if (dialog.kind === 'roll') return <RollDialog />
+  if (dialog.kind === 'help') return <LateDialog fetchDialog={fetchHelp} given={{ term: dialog.term }} />
+  if (dialog.kind === 'about') return <LateDialog fetchDialog={fetchAbout} given={{}} />
   if (dialog.kind === 'changed') return <ChangedDialog savedAt={dialog.savedAt} />
   return <ChooserDialog key={dialog.purpose} purpose={dialog.purpose} />
 }

@@ -1,5 +1,6 @@
+import { termOfGroup } from '../../help/term-of-group.ts'
 import { shownAxle } from '../../state/selectors.ts'
-import { fold } from '../../state/view.ts'
+import { fold, openDialog } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { isOpen, toggled } from './folding.ts'
 import { type GroupSpec, groupOf, groups } from './groups.ts'
@@ -29,6 +30,17 @@ export function Group({ group, narrow }: { group: GroupSpec; narrow: boolean }) 
           {open ? null : <span>{said}</span>}
         </button>
       </h3>
+      {open ? (
+        <button
+          type="button"
+          className="explain"
+          aria-label={`Explain ${group.title.toLowerCase()}`}
+          title="What the words here mean"
+          onClick={() => openDialog(store, { kind: 'help', term: termOfGroup(group.id) })}
+        >
+          ?
+        </button>
+      ) : null}
       <fieldset id={`body-${group.id}`} aria-label={group.title} hidden={!open}>
         {open ? <Body /> : null}
       </fieldset>

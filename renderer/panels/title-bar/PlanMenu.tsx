@@ -1,17 +1,17 @@
-import { type Command, keysOf, run } from '../../shortcuts.ts'
+import { keysOf, run } from '../../shortcuts.ts'
 import { unsaved } from '../../state/documents.ts'
 import { openToken, refreshRecents } from '../../state/opening.ts'
-import { showTheme } from '../../state/settings.ts'
+import { remember } from '../../state/settings.ts'
 import { useFiles, useSelect } from '../../window-context.ts'
 import { fileLine, shownTitle } from './file-line.ts'
 import { Menu, MenuChoice, MenuItem } from './Menu.tsx'
 
-const COMMANDS: readonly (readonly [Command, string])[] = [
+const COMMANDS = [
   ['new', 'New plan'],
   ['open', 'Open'],
   ['save', 'Save'],
   ['saveAs', 'Save as'],
-]
+] as const
 
 const THEMES = [
   ['system', 'As the system'],
@@ -48,6 +48,7 @@ export function PlanMenu() {
         <Recents />
         <Demos />
         <Themes />
+        <Help />
       </Menu>
     </div>
   )
@@ -92,16 +93,29 @@ function Demos() {
 function Themes() {
   const files = useFiles()
   const theme = useSelect(state => state.settings.theme)
-  const version = useSelect(state => state.about.version)
   return (
     <fieldset>
       <legend>Look</legend>
       {THEMES.map(([value, name]) => (
-        <MenuChoice key={value} chosen={theme === value} onChoose={() => void showTheme(files, value)}>
+        <MenuChoice key={value} chosen={theme === value} onChoose={() => void remember(files, { theme: value })}>
           {name}
         </MenuChoice>
       ))}
-      <p>Stopgap {version}</p>
+    </fieldset>
+  )
+}
+
+function Help() {
+  const files = useFiles()
+  return (
+    <fieldset>
+      <legend>Help</legend>
+      <MenuItem keys={keysOf('help')} onChoose={() => run(files, 'help')}>
+        Help with the words
+      </MenuItem>
+      <MenuItem onChoose={() => run(files, 'guide')}>A first look</MenuItem>
+      <MenuItem onChoose={() => run(files, 'log')}>Show log</MenuItem>
+      <MenuItem onChoose={() => run(files, 'about')}>About Stopgap</MenuItem>
     </fieldset>
   )
 }
