@@ -50,13 +50,34 @@ export function putAt(draft: object, path: string, value: unknown): void {
   else group[last] = value
 }
 
+interface Naming {
+  readonly holder: string
+  /** Its own path inside the holder, then those of the groups it belongs to. */
+  readonly names: readonly string[]
+}
+
+const namings = new Map<string, Naming | null>()
+
+/** Where a place may be marked as assumed: in the vehicle, or in its axle. */
+function namingOf(place: string): Naming | null {
+  const before = namings.get(place)
+  if (before !== undefined) return before
+  const steps = segments(place)
+  const depth = steps[0] === 'vehicle' ? 1 : 4
+  const found = steps.length > depth && (depth === 1 || steps[0] === 'setups')
+  const own = steps.slice(depth)
+  const made = found
+    ? { holder: steps.slice(0, depth).join('.'), names: own.map((_, i) => own.slice(0, own.length - i).join('.')) }
+    : null
+  namings.set(place, made)
+  return made
+}
+
 /** The list that says what is assumed, and the path by which it names the field. */
 export function assumedList(plan: Plan, place: string): { holder: string; name: string } | null {
-  const steps = segments(place)
-  if (steps[0] === 'vehicle' && steps.length > 1) return { holder: 'vehicle', name: steps.slice(1).join('.') }
-  if (steps[0] !== 'setups' || steps.length < 5) return null
-  const holder = steps.slice(0, 4).join('.')
-  return valueAt(plan, holder) === undefined ? null : { holder, name: steps.slice(4).join('.') }
+  const naming = namingOf(place)
+  if (naming === null || (naming.holder !== 'vehicle' && valueAt(plan, naming.holder) === undefined)) return null
+  return { holder: naming.holder, name: naming.names[0]! }
 }
 
 const sets = new WeakMap<readonly string[], ReadonlySet<string>>()
@@ -71,14 +92,12 @@ function setOf(list: readonly string[]): ReadonlySet<string> {
 
 /** The path that marks a field as assumed: its own, or that of a group it belongs to. */
 export function assumedEntry(plan: Plan, place: string): string | null {
-  const at = assumedList(plan, place)
-  if (at === null) return null
-  const list = valueAt(plan, `${at.holder}.assumed`) as readonly string[] | undefined
-  if (list === undefined) return null
-  const marked = setOf(list)
-  for (let name = at.name; name !== ''; name = name.slice(0, Math.max(0, name.lastIndexOf('.'))))
-    if (marked.has(name)) return name
-  return null
+  const naming = namingOf(place)
+  if (naming === null) return null
+  const holder = valueAt(plan, naming.holder) as { readonly assumed?: readonly string[] } | undefined
+  if (holder?.assumed === undefined) return null
+  const marked = setOf(holder.assumed)
+  return naming.names.find(name => marked.has(name)) ?? null
 }
 
 /** The load a place is a size of; null elsewhere. A load is assumed as a whole. */
