@@ -1,9 +1,18 @@
 import type { Plan } from '../../core/plan/schema.ts'
+import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
 import { budgetJson } from './budget-json.ts'
 import { tellTrials } from './sure-progress.ts'
 
-const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSureness) => ({
+/** Bands of what each load takes, of what the chosen ones take together and leave, m; chances that they reach the stop and full bump. */
+const ledgerJson = ({ trials, bands, reachStop, reachBump }: LedgerSureness) => ({
+  trials,
+  reachStop,
+  reachBump,
+  figures: Object.fromEntries(bands.map(({ id, value, low, high, present }) => [id, { value, low, high, present }])),
+})
+
+const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSureness, ledger: LedgerSureness) => ({
   trials,
   seed,
   figures: Object.fromEntries(
@@ -29,6 +38,7 @@ const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSu
       })),
     ]),
   ),
+  ledger: ledgerJson(ledger),
 })
 
 /**
@@ -41,7 +51,8 @@ export function sureBudgetJson(plan: Plan, tell: (line: string) => void) {
   return {
     setups: setups.map(({ id, axles }, i) => {
       const sure = setupSureness(plan, plan.setups[i]!, {}, tellTrials(plan.setups[i]!, tell))
-      return { id, axles: axles.map((axle, j) => ({ ...axle, sure: sureJson(sure.axles[j]!) })) }
+      const ledgers = ledgerSureness(plan, plan.setups[i]!)
+      return { id, axles: axles.map((axle, j) => ({ ...axle, sure: sureJson(sure.axles[j]!, ledgers[j]!) })) }
     }),
     unusedTolerances: planUnusedTolerances(plan),
   }

@@ -1,5 +1,6 @@
 import type { Axle, Plan } from '../../core/plan/schema.ts'
 import { FIGURES } from '../../core/tolerance/figures.ts'
+import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import { measurementName } from '../../core/tolerance/measurement-names.ts'
 import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
@@ -12,7 +13,7 @@ import { tellTrials } from './sure-progress.ts'
 import { table } from './table.ts'
 import { force } from './tape.ts'
 
-/** The figures worth a line. */
+/** The figures told first. */
 const TOLD = [
   'engagement.wheel',
   'engagement.share',
@@ -96,6 +97,30 @@ function chancesText({ findings, regimes }: AxleSureness): string {
   return lines.length === 0 ? '' : `  Chances\n${lines.map(line => paragraph(line, '  ', '    ')).join('')}`
 }
 
+/** What the loads take and leave, and how likely they reach what stops the wheel. */
+function ledgerText({ trials, bands, reachStop, reachBump }: LedgerSureness, system: System): string {
+  if (bands.length === 0) return ''
+  const told = bands.filter(({ id }) => id !== 'place')
+  const reached =
+    reachStop === null ? '' : `reach the stop in ${chanceText(reachStop)} of them${reachBump === null ? '' : ' and '}`
+  const ended = reachBump === null ? '' : `${reachStop === null ? 'reach ' : ''}full bump in ${chanceText(reachBump)}`
+  const among = Math.min(...told.map(({ present }) => present))
+  return (
+    table([
+      ['  Loads', 'as it stands', '5 of 100', '95 of 100'],
+      ...told.map(({ name, value, low, high }) => [
+        name,
+        ...[value, low, high].map(each => shown(each, 'length', system)),
+      ]),
+    ]) +
+    paragraph(
+      `From ${trials.toLocaleString('en-US')} trials of the whole car; what the loads ask for, its center of gravity and its anti-roll bars are taken as stated. Together they ${reached}${ended}${among > 1 - MISSING ? '' : `, where there is a place for the wheels: in ${chanceText(among)}`}.`,
+      '  ',
+      '  ',
+    )
+  )
+}
+
 function rankedText(
   { measured, share, narrowed }: RankedMeasurement,
   quantity: Quantity,
@@ -124,12 +149,14 @@ function rankingText({ rankings, figures }: AxleSureness, axle: Axle, system: Sy
   return lines.length === 0 ? '' : `  Measure first, for the\n${lines.join('')}`
 }
 
-function axleText(sure: AxleSureness, axle: Axle, system: System): string {
+function axleText(sure: AxleSureness, ledger: LedgerSureness, axle: Axle, system: System): string {
   const told = TOLD.flatMap(id => sure.figures.filter(figure => figure.id === id))
+  const figures = [...told, ...sure.figures.filter(({ id }) => !TOLD.includes(id))]
   const parts = [
-    table([['', 'as it stands', '5 of 100', '95 of 100'], ...told.map(figure => bandRow(figure, system))]) +
-      whyText(told) +
-      missingText(told),
+    table([['', 'as it stands', '5 of 100', '95 of 100'], ...figures.map(figure => bandRow(figure, system))]) +
+      whyText(figures) +
+      missingText(figures),
+    ledgerText(ledger, system),
     chancesText(sure),
     rankingText(sure, axle, system),
   ]
@@ -143,7 +170,8 @@ function axleText(sure: AxleSureness, axle: Axle, system: System): string {
 export function sureText(plan: Plan, tell: (line: string) => void): string {
   const setups = plan.setups.map(setup => {
     const { axles } = setupSureness(plan, setup, {}, tellTrials(setup, tell))
-    const texts = axles.map((sure, i) => axleText(sure, setup.axles[i]!, plan.units))
+    const ledgers = ledgerSureness(plan, setup)
+    const texts = axles.map((sure, i) => axleText(sure, ledgers[i]!, setup.axles[i]!, plan.units))
     return { trials: axles[0]!.trials, text: `${underlined(setupName(setup), '═')}\n${texts.join('\n')}` }
   })
   const unused = planUnusedTolerances(plan)

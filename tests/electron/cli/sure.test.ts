@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { formatPlan } from '../../../core/plan/parse.ts'
 import type { Axle, Plan } from '../../../core/plan/schema.ts'
 import { run } from '../../../electron/cli/main.ts'
-import { plainAxle, plainPlan } from '../../core/loads/plain-car.ts'
+import { carry, plainAxle, plainPlan } from '../../core/loads/plain-car.ts'
 
 const folder = mkdtempSync(path.join(tmpdir(), 'stopgap-sure-'))
 afterAll(() => rmSync(folder, { recursive: true }))
@@ -67,6 +67,23 @@ describe('stopgap budget --sure', { timeout: 20_000 }, () => {
     expect(low < value && value < high && firstOrder.low < value).toBe(true)
     expect(doubt.rankings['bump.forceFast'][0]).toMatchObject({ path: 'corner.stop.gasVolume', source: 'assumed' })
     expect(doubt.regimes['full bump']['chassis contact']).toBeGreaterThan(0.2)
+  })
+
+  it('says how sure what the loads take and leave is, for people and for programs', async () => {
+    const loaded: Plan = { ...only({}), loads: [carry({ front: 120 })] }
+    const [text, json] = [await budget(loaded, '--sure'), await budget(loaded, '--sure', '--json')]
+    for (const name of ['springs at rest', 'sprung weight', 'energy of the droop zone', 'chassis contact at'])
+      expect(text.out).toContain(`\n  ${name} `)
+    expect(text.out).toMatch(/“Payload” takes +\+?1\d\.\d mm/)
+    expect(text.out).toMatch(/left before the stop +\d\d\.\d mm +\d\d\.\d mm +\d\d\.\d mm\n/)
+    expect(text.out).toMatch(
+      /reach\s+the\s+stop\s+in\s+under\s+1\s+%\s+of\s+them\s+and\s+full\s+bump\s+in\s+under\s+1\s+%/,
+    )
+    expect(Math.max(...text.out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)
+    const { ledger } = JSON.parse(json.out).setups[0].axles[0].sure
+    expect(Object.keys(ledger.figures)).toEqual(['rows.carry', 'together', 'place', 'beforeStop', 'beforeBump'])
+    const { value, low, high, present } = ledger.figures.beforeStop
+    expect([low < value, value < high, present, ledger.reachStop]).toEqual([true, true, 1, 0])
   })
 
   it('names tolerances that belong to nothing', async () => {

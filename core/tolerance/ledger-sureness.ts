@@ -1,0 +1,141 @@
+import { type AxleLedger, setupLoads } from '../loads/ledger.ts'
+import type { Axle, AxleId, Plan, Setup } from '../plan/schema.ts'
+import { BAND, type Range } from './agreement.ts'
+import { BLOCK, deviationsOf } from './monte-carlo.ts'
+import { quantile, sorted } from './statistics.ts'
+import type { TrialOptions, TrialProgress } from './steps.ts'
+import { trialsOf, USUAL_SEED } from './trials.ts'
+
+/** How sure one number of the ledger is, m of wheel travel. */
+export interface LedgerBand extends Range {
+  /** `rows.<load>`, `together`, `place`, `beforeStop` or `beforeBump`. */
+  readonly id: string
+  readonly name: string
+  readonly value: number
+  /** Share of the trials that have it at all, 0 to 1. */
+  readonly present: number
+}
+
+/** How sure the ledger of one axle is. What the loads ask for, the center of gravity and the anti-roll bars are taken as stated. */
+export interface LedgerSureness {
+  readonly axle: AxleId
+  readonly trials: number
+  readonly bands: readonly LedgerBand[]
+  /** Chance that the chosen loads together reach the stop, and full bump, 0 to 1; among the trials that find a place for the wheels. */
+  readonly reachStop: number | null
+  readonly reachBump: number | null
+}
+
+/** Each trial of the ledger solves every load on the whole car: a tenth of the usual trials finds the ends of a band to one in thirty of its width. */
+export const LEDGER_TRIALS = 1000
+
+interface LedgerFigure {
+  readonly id: string
+  readonly name: string
+  readonly of: (ledger: AxleLedger) => number | null
+}
+
+const figuresOf = ({ rows }: AxleLedger): LedgerFigure[] => [
+  ...rows.map(
+    (row, i): LedgerFigure => ({
+      id: `rows.${row.id}`,
+      name: `“${row.label}” takes`,
+      of: ledger => ledger.rows[i]!.takes,
+    }),
+  ),
+  { id: 'together', name: 'taken together', of: ({ together }) => together.takes },
+  { id: 'place', name: 'where that puts it', of: ({ together }) => together.to },
+  { id: 'beforeStop', name: 'left before the stop', of: ({ balance }) => balance.beforeStop },
+  { id: 'beforeBump', name: 'left before full bump', of: ({ balance }) => balance.beforeBump },
+]
+
+/** Trials of both axles at once, each measurement with the luck it has in the trials of its own axle. */
+function* trialLedgers(
+  plan: Plan,
+  setup: Setup,
+  chosen: readonly string[] | undefined,
+  seed: number,
+  blocks: number,
+): Generator<readonly AxleLedger[]> {
+  const axles = setup.axles.map(axle => trialsOf(plan, axle, seed).trial)
+  for (let block = 0; block < blocks; block += 1) {
+    const columns = axles.map(({ variables }) => variables.map(variable => deviationsOf(variable, seed, block)))
+    for (let number = 0; number < BLOCK; number += 1) {
+      const put = axles.map((trial, i): Axle => trial.put(columns[i]!.map(column => column[number]!)))
+      const { ledger } = setupLoads(plan, { ...setup, axles: put }, chosen)
+      // Past the touch a stop whose gas runs out before its stroke does would be held by gas nobody measured.
+      yield ledger.map((axle, i) =>
+        axles[i]!.gasLasts || axle.together.to === null || axle.together.to <= (axle.engagement ?? Infinity)
+          ? axle
+          : { ...axle, together: { ...axle.together, to: null, takes: null }, balance: NOWHERE },
+      )
+    }
+  }
+}
+
+const NOWHERE: AxleLedger['balance'] = { beforeStop: null, beforeBump: null }
+
+function chanceOf(values: Float64Array): number | null {
+  const present = sorted(values)
+  return present.length === 0 ? null : present.filter(value => value <= 0).length / present.length
+}
+
+/**
+ * How sure the ledger of one setup is, a block of trials at a step; the answer has an entry for each axle, empty bands without loads.
+ * @param chosen ids of the loads taken together; all when not given
+ */
+export function* ledgerSurenessSteps(
+  plan: Plan,
+  setup: Setup,
+  chosen?: readonly string[],
+  { trials = LEDGER_TRIALS, seed = USUAL_SEED, axle: only }: TrialOptions = {},
+): Generator<TrialProgress, LedgerSureness[]> {
+  const nominal = setupLoads(plan, setup, chosen).ledger
+  const blocks = plan.loads.length === 0 ? 0 : Math.max(1, Math.ceil(trials / BLOCK))
+  const figures = nominal.map(figuresOf)
+  const values = figures.map(list => list.map(() => new Float64Array(blocks * BLOCK)))
+  let number = 0
+  for (const ledgers of trialLedgers(plan, setup, chosen, seed, blocks)) {
+    for (const [i, ledger] of ledgers.entries())
+      for (const [j, { of }] of figures[i]!.entries()) values[i]![j]![number] = of(ledger) ?? Number.NaN
+    number += 1
+    if (number % BLOCK === 0) yield { done: number, of: blocks * BLOCK }
+  }
+  return nominal.flatMap((ledger, i): LedgerSureness[] => {
+    if (only !== undefined && ledger.id !== only) return []
+    const list = figures[i]!
+    const listed = (id: string): Float64Array => values[i]![list.findIndex(figure => figure.id === id)]!
+    return [
+      {
+        axle: ledger.id,
+        trials: number,
+        bands: list.flatMap((figure, j) => band(figure, ledger, values[i]![j]!)),
+        reachStop: chanceOf(listed('beforeStop')),
+        reachBump: chanceOf(listed('beforeBump')),
+      },
+    ]
+  })
+}
+
+/** None where the ledger has no such number, or no trial has. */
+function band({ id, name, of }: LedgerFigure, ledger: AxleLedger, values: Float64Array): LedgerBand[] {
+  const value = of(ledger)
+  const present = sorted(values)
+  if (value === null || present.length === 0) return []
+  const [low, high] = [quantile(present, BAND[0]), quantile(present, BAND[1])]
+  return [{ id, name, value, low, high, present: present.length / values.length }]
+}
+
+/** All steps at once. */
+export function ledgerSureness(
+  plan: Plan,
+  setup: Setup,
+  chosen?: readonly string[],
+  options?: TrialOptions,
+): LedgerSureness[] {
+  const steps = ledgerSurenessSteps(plan, setup, chosen, options)
+  for (;;) {
+    const { done, value } = steps.next()
+    if (done) return value
+  }
+}

@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest'
+import type { Axle, Corner, Load, Plan } from '../../../core/plan/schema.ts'
+import { ledgerSureness, ledgerSurenessSteps } from '../../../core/tolerance/ledger-sureness.ts'
+import { measuredOf } from '../../../core/tolerance/measured.ts'
+import { BLOCK } from '../../../core/tolerance/monte-carlo.ts'
+import { close } from '../../close.ts'
+import { carry, plainAxle, plainPlan, turn } from '../loads/plain-car.ts'
+
+const elastomer: Corner['stop'] = {
+  kind: 'elastomer',
+  gap: 0.1,
+  curve: [
+    { deflection: 0, force: 0 },
+    { deflection: 0.4, force: 160_000 },
+  ],
+}
+const ends = { bump: 0.2, droop: 0.2 }
+const front = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer, clearance: ends })
+
+/** Every measurement taken for exact but those named. */
+function only(wanted: Record<string, number>, axles: Axle[], loads: Load[]): Plan {
+  const exact = axles.flatMap(axle => measuredOf(axle).map(({ path }) => [`${axle.id}.${path}`, 0]))
+  return {
+    ...plainPlan(axles, {}, loads),
+    tolerances: { version: 1, values: { ...Object.fromEntries(exact), ...wanted } },
+  }
+}
+
+const sure = (plan: Plan) => {
+  const found = ledgerSureness(plan, plan.setups[0]!, undefined, { trials: 4000 })
+  const of = (axle: string) => found.find(each => each.axle === axle)!
+  return { found, of, band: (axle: string, id: string) => of(axle).bands.find(each => each.id === id)! }
+}
+
+describe('how sure the ledger is', () => {
+  it('gives the balance the band of the gap, by hand: nine tenths of a rectangle either side', () => {
+    const plan = only({ 'front.corner.stop.gap': 0.002 }, [front], [carry({ front: 60 })])
+    const { band, of } = sure(plan)
+    const takes = (30 * 9.80665) / 30_000
+    const left = band('front', 'beforeStop')
+    close(left.value, 0.1 - takes, { rel: 1e-9 })
+    close(left.low, left.value - 0.0018, { abs: 6e-5 })
+    close(left.high, left.value + 0.0018, { abs: 6e-5 })
+    // The gap has no say in what the load takes, nor in what is left before full bump.
+    for (const id of ['rows.carry', 'together', 'place', 'beforeBump']) {
+      const { low, high, value } = band('front', id)
+      close(high - low, 0, { abs: 1e-12 })
+      close(low, value, { abs: 1e-12 })
+    }
+    expect(of('front')).toMatchObject({ trials: 4000, reachStop: 0, reachBump: 0 })
+  })
+
+  it('gives what a payload takes the band of the spring, by hand', () => {
+    const plan = only({ 'front.corner.springs.springs.0.rate': 900 }, [front], [carry({ front: 60 })])
+    // As the rate moves, so does where it rests: from there the load takes m·g/2 over whatever the rate is.
+    const { low, high } = sure(plan).band('front', 'rows.carry')
+    close(low, (30 * 9.80665) / (30_000 + 810), { rel: 2e-3 })
+    close(high, (30 * 9.80665) / (30_000 - 810), { rel: 2e-3 })
+  })
+
+  it('counts the chance that the loads reach the stop', () => {
+    // They take all of the gap as taped: half of all gaps are shorter.
+    const plan = only({ 'front.corner.stop.gap': 0.002 }, [front], [carry({ front: (2 * 0.1 * 30_000) / 9.80665 })])
+    const { reachStop, reachBump } = sure(plan).of('front')
+    close(reachStop!, 0.5, { abs: 0.05 })
+    expect(reachBump).toBe(0)
+  })
+
+  it('is of the whole car: a doubt about one axle is felt in the roll of the other', () => {
+    const rear = plainAxle({ id: 'rear', rate: 30_000, weight: 3000, stop: elastomer, clearance: ends })
+    const plan = only({ 'rear.corner.springs.springs.0.rate': 900 }, [front, rear], [turn(3)])
+    const { low, high } = sure(plan).band('front', 'beforeStop')
+    expect(high - low).toBeGreaterThan(1e-4)
+  })
+
+  it('has no width with no tolerance, and no bands without loads or a place for the wheels', () => {
+    const exact = sure(only({}, [front], [carry({ front: 60 }), turn(2)]))
+    expect(exact.of('front').bands.map(({ id }) => id)).toEqual([
+      'rows.carry',
+      'rows.turn',
+      'together',
+      'place',
+      'beforeStop',
+      'beforeBump',
+    ])
+    for (const { low, high, value, present } of exact.of('front').bands)
+      expect([low, high, present]).toEqual([value, value, 1])
+    expect(sure(only({}, [front], [])).of('front').bands).toEqual([])
+    const over = sure(only({ 'front.corner.stop.gap': 0.002 }, [front], [turn(80)])).of('front')
+    expect(over).toMatchObject({ bands: [], reachStop: null, reachBump: null })
+  })
+
+  it('says how far it has come, a block at a time, and answers for one axle when asked', () => {
+    const plan = only({ 'front.corner.stop.gap': 0.002 }, [front], [carry({ front: 60 })])
+    const steps = ledgerSurenessSteps(plan, plan.setups[0]!, undefined, { trials: 2 * BLOCK, axle: 'rear' })
+    expect(steps.next()).toEqual({ done: false, value: { done: BLOCK, of: 2 * BLOCK } })
+    expect(steps.next().value).toEqual({ done: 2 * BLOCK, of: 2 * BLOCK })
+    expect(steps.next()).toEqual({ done: true, value: [] })
+  })
+})
