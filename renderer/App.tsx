@@ -1,4 +1,5 @@
 import { useEffect } from 'react'
+import { FirstLook } from './help/FirstLook.tsx'
 import { LatePage } from './pages/LatePage.tsx'
 import { pages } from './pages/pages.ts'
 import { Dialogs } from './panels/dialogs/Dialogs.tsx'
@@ -35,6 +36,7 @@ function Frame({ files }: { files: Files }) {
     <SureContext value={trials}>
       <div className="win">
         <TitleBar />
+        <FirstLook />
         <Notices />
         <Measurements />
         <PageGuard key={shown} attempt={plan} onUndo={() => undo(files.store)}>

@@ -5,7 +5,7 @@ import type { Files } from './state/files.ts'
 import { showLog } from './state/log.ts'
 import { open } from './state/opening.ts'
 import { save, saveAs } from './state/saving.ts'
-import { openDialog, showGuide } from './state/view.ts'
+import { openDialog, showGuide, showPage } from './state/view.ts'
 
 export type Command = MenuCommand
 
@@ -18,7 +18,10 @@ const doing: Readonly<Record<Command, (files: Files) => void>> = {
   undo: ({ store }) => undo(store),
   redo: ({ store }) => redo(store),
   help: ({ store }) => openDialog(store, { kind: 'help', term: null }),
-  guide: ({ store }) => showGuide(store, true),
+  guide: ({ store }) => {
+    showPage(store, 'travel')
+    showGuide(store, true)
+  },
   log: files => void showLog(files),
   about: ({ store }) => openDialog(store, { kind: 'about' }),
 }

@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import { existsSync } from 'node:fs'
-import { mkdir, mkdtemp, rm } from 'node:fs/promises'
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 
@@ -23,12 +23,14 @@ export interface Served {
  * The built program, serving its window to whoever holds the address.
  * @param file the plan it opens first
  * @param folder where home and data are, to start where another run was left; it stays. Without one, both are new and are removed.
+ * @param newcomer the first look around is shown, as it is the first time
  */
-export async function serveWindow(file?: string, folder?: string): Promise<Served> {
+export async function serveWindow(file?: string, folder?: string, newcomer = false): Promise<Served> {
   if (!existsSync(program)) throw new Error('dist/start.js is not there. Run npm run build first.')
   const place = folder ?? (await mkdtemp(path.join(tmpdir(), 'stopgap-window-')))
   const [home, data] = [path.join(place, 'home'), path.join(place, 'data')]
   await mkdir(home, { recursive: true })
+  if (!newcomer && folder === undefined) await putGuideAway(data)
   const child = spawn(process.execPath, [program, '--serve', ...(file === undefined ? [] : [file])], {
     env: { ...process.env, STOPGAP_DATA: data, HOME: home, USERPROFILE: home },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -67,4 +69,12 @@ function addressFrom(child: ReturnType<typeof spawn>): Promise<string> {
       fail(`ended with code ${code}`)
     })
   })
+}
+
+/** Settings as they are once the first look around was put away. */
+async function putGuideAway(data: string): Promise<void> {
+  await mkdir(data, { recursive: true })
+  const window = { width: 1440, height: 900 }
+  const settings = { format: 'stopgap-settings', version: 1, theme: 'system', lookedAround: true, window, folder: null }
+  await writeFile(path.join(data, 'settings.json'), JSON.stringify(settings))
 }

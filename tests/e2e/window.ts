@@ -4,6 +4,8 @@ import { type Served, serveWindow } from './served.ts'
 interface Fixtures {
   /** Absolute path of the plan the window opens first; without one it opens as it does the first time. */
   planFile: string | undefined
+  /** The first look around is shown, as it is the first time. */
+  newcomer: boolean
   served: Served
   /** The window, open and past its start. A fault the page does not catch fails the test. */
   window: Page
@@ -11,8 +13,9 @@ interface Fixtures {
 
 export const test = base.extend<Fixtures>({
   planFile: [undefined, { option: true }],
-  served: async ({ planFile }, use) => {
-    const served = await serveWindow(planFile)
+  newcomer: [false, { option: true }],
+  served: async ({ planFile, newcomer }, use) => {
+    const served = await serveWindow(planFile, undefined, newcomer)
     await use(served)
     await served.end()
   },
