@@ -11,10 +11,15 @@ export interface RoadProfile {
 /** A measured road driven at `speed` m/s. */
 export interface MeasuredCourse {
   readonly id: string
+  readonly name?: string
   readonly kind: 'measured'
   readonly profile: RoadProfile
   readonly speed: number
 }
+
+/** How long a measured road lasts with the level road before and after it, s. */
+export const measuredTime = ({ profile: { distance }, speed }: Pick<MeasuredCourse, 'profile' | 'speed'>): number =>
+  LEAD_IN + (distance.at(-1)! - distance[0]!) / speed + RUN_OUT
 
 /** Places a rolled profile is worked out at: so many on a tire's radius, and no more than so many in all. */
 const PER_RADIUS = 20

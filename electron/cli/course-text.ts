@@ -6,8 +6,8 @@ import { length } from './tape.ts'
 /** What is driven, in one sentence. */
 export function courseText(course: Course, system: System): string {
   const say = (value: number, quantity: Quantity): string => formatMeasure(value, quantity, system, { unit: true })
-  const named = (what: string): string =>
-    'name' in course && course.name.trim() !== '' ? `${course.name}: ${what}` : what
+  const name = course.name ?? ''
+  const named = (what: string): string => (name.trim() === '' ? what : `${name}: ${what}`)
   switch (course.kind) {
     case 'whoops':
       return named(

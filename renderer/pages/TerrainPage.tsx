@@ -1,5 +1,6 @@
 import { useCallback, useMemo } from 'react'
 import type { Finding } from '../../core/budget/results.ts'
+import type { MeasuredCourse } from '../../core/ride/measured-road.ts'
 import { highestMoment } from '../charts/terrain/moment.ts'
 import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
 import { durationOf, hasStop, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
@@ -8,6 +9,7 @@ import { terrainName } from '../panels/terrain/describe.ts'
 import { figureRows, spokenFigures } from '../panels/terrain/figures.ts'
 import { NoTerrain } from '../panels/terrain/NoTerrain.tsx'
 import { noRideWords, standsWords } from '../panels/terrain/outcome-words.ts'
+import { type Bringing, looksLikeRoad, useBringing, useOwnRoad } from '../panels/terrain/own-road.ts'
 import { RideAnnouncer } from '../panels/terrain/RideAnnouncer.tsx'
 import { RideFindings } from '../panels/terrain/RideFindings.tsx'
 import { RideSweep } from '../panels/terrain/RideSweep.tsx'
@@ -26,19 +28,30 @@ import type { Ridden } from '../workers/messages.ts'
 
 /** The car in time: over whoops, off a drop, along a rough road. */
 export function TerrainPage() {
-  const terrain = useSelect(state => shownTerrain(state)?.terrain.id ?? null)
+  const road = useOwnRoad()
+  const bringing = useBringing()
+  const terrain = useSelect(state => shownTerrain(state, road)?.terrain.id ?? null)
   return (
-    <main className="terrain" aria-label="Terrain">
-      {terrain === null ? <NoTerrain /> : <Riding key={terrain} />}
+    <main
+      className="terrain"
+      aria-label="Terrain"
+      onDrop={event => {
+        const file = event.dataTransfer.files[0]
+        if (file === undefined || !looksLikeRoad(file)) return
+        event.preventDefault()
+        bringing.bring(file)
+      }}
+    >
+      {terrain === null ? <NoTerrain {...bringing} /> : <Riding key={terrain} bringing={bringing} />}
     </main>
   )
 }
 
-const shownParts = (state: State) => {
+const shownParts = (state: State, road: MeasuredCourse | null) => {
   const compared = comparedSetup(state)
   const { setup, index } = shownSetup(state)
   return {
-    terrain: shownTerrain(state)!.terrain,
+    terrain: shownTerrain(state, road)!.terrain,
     axle: shownAxle(state).axle,
     setup,
     /** The one compared comes first in the plan. */
@@ -55,10 +68,12 @@ const NONE: readonly Finding[] = []
 
 const rode = (ridden: Ridden | null | undefined) => (ridden?.ok ? ridden : null)
 
-function Riding() {
+function Riding({ bringing }: { readonly bringing: Bringing }) {
   const { runs, request, view: found } = useRides()
-  const { terrain, axle, setup, after, budget, model, otherSetup, otherBudget, otherModel, system } =
-    useSelectGroup(shownParts)
+  const road = useOwnRoad()
+  const { terrain, axle, setup, after, budget, model, otherSetup, otherBudget, otherModel, system } = useSelectGroup(
+    useCallback((state: State) => shownParts(state, road), [road]),
+  )
   const [ridden = null, otherRidden = null] = found.rides
   const view = useMemo((): TerrainView => {
     const shown: RiddenSetup = { name: setup.name, budget, model, ride: rode(ridden) }
@@ -104,7 +119,7 @@ function Riding() {
   const waiting = failed.length > 0 || (found.work !== null && !found.settled)
   return (
     <>
-      <TerrainStrip playback={playback} still={trace === null}>
+      <TerrainStrip playback={playback} bringing={bringing} still={trace === null}>
         <RideWork runs={runs} view={found} />
       </TerrainStrip>
       <div className={waiting ? 'terrain-show waiting' : 'terrain-show'}>

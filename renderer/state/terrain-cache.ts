@@ -1,5 +1,6 @@
-import type { Terrain, UnitSystem } from '../../core/plan/schema.ts'
+import type { UnitSystem } from '../../core/plan/schema.ts'
 import type { RideFinding } from '../../core/ride/findings/rule.ts'
+import type { Course } from '../../core/ride/terrain.ts'
 import type { Ridden } from '../workers/messages.ts'
 import { terrainKey } from './terrain.ts'
 import type { DrivenCorner } from './terrain-driven.ts'
@@ -18,10 +19,10 @@ export interface SweptPoint {
 const KEPT = 16
 
 /** Findings call the terrain by its name, in the units people read. */
-const findingsKey = ({ as }: DrivenCorner, terrain: Terrain, units: UnitSystem): string =>
-  `${as} ${units} ${JSON.stringify(terrain)}`
+const findingsKey = ({ as }: DrivenCorner, terrain: Course, units: UnitSystem): string =>
+  `${as} ${units} ${terrain.id} ${terrain.name ?? ''} ${terrainKey(terrain)}`
 
-const keyOf = ({ as }: DrivenCorner, terrain: Terrain): string => `${as} ${terrainKey(terrain)}`
+const keyOf = ({ as }: DrivenCorner, terrain: Course): string => `${as} ${terrainKey(terrain)}`
 
 /** What was ridden before. What is driven is never changed in place: the same object rides the same. */
 export class RideCache {
@@ -29,7 +30,7 @@ export class RideCache {
   private readonly said = new WeakMap<object, Map<string, readonly RideFinding[]>>()
   private readonly points = new WeakMap<object, Map<string, SweptPoint | null>>()
 
-  ride(corner: DrivenCorner, terrain: Terrain): Ridden | null {
+  ride(corner: DrivenCorner, terrain: Course): Ridden | null {
     const key = keyOf(corner, terrain)
     const at = this.rides.findIndex(each => each.of === corner.of && each.key === key)
     if (at < 0) return null
@@ -38,26 +39,26 @@ export class RideCache {
     return found!.ridden
   }
 
-  keepRide(corner: DrivenCorner, terrain: Terrain, ridden: Ridden): void {
+  keepRide(corner: DrivenCorner, terrain: Course, ridden: Ridden): void {
     this.rides.unshift({ of: corner.of, key: keyOf(corner, terrain), ridden })
     this.rides.length = Math.min(this.rides.length, KEPT)
   }
 
   /** undefined when it was never looked at, null when nothing comes of it there. */
-  point(corner: DrivenCorner, terrain: Terrain): SweptPoint | null | undefined {
+  point(corner: DrivenCorner, terrain: Course): SweptPoint | null | undefined {
     return this.points.get(corner.of)?.get(keyOf(corner, terrain))
   }
 
-  findings(corner: DrivenCorner, terrain: Terrain, units: UnitSystem): readonly RideFinding[] | null {
+  findings(corner: DrivenCorner, terrain: Course, units: UnitSystem): readonly RideFinding[] | null {
     return this.said.get(corner.of)?.get(findingsKey(corner, terrain, units)) ?? null
   }
 
-  keepFindings(corner: DrivenCorner, terrain: Terrain, units: UnitSystem, findings: readonly RideFinding[]): void {
+  keepFindings(corner: DrivenCorner, terrain: Course, units: UnitSystem, findings: readonly RideFinding[]): void {
     const known = this.said.get(corner.of) ?? new Map<string, readonly RideFinding[]>()
     this.said.set(corner.of, known.set(findingsKey(corner, terrain, units), findings))
   }
 
-  keepPoint(corner: DrivenCorner, terrain: Terrain, point: SweptPoint | null): void {
+  keepPoint(corner: DrivenCorner, terrain: Course, point: SweptPoint | null): void {
     const known = this.points.get(corner.of) ?? new Map<string, SweptPoint | null>()
     this.points.set(corner.of, known.set(keyOf(corner, terrain), point))
   }

@@ -1,5 +1,6 @@
-import type { Axle, Terrain, UnitSystem } from '../../core/plan/schema.ts'
+import type { Axle, UnitSystem } from '../../core/plan/schema.ts'
 import type { RideFinding } from '../../core/ride/findings/rule.ts'
+import type { Course } from '../../core/ride/terrain.ts'
 import type { Answer, Ask, Ridden } from '../workers/messages.ts'
 import type { CallOff, Hearer } from '../workers/pool.ts'
 import { terrainKey } from './terrain.ts'
@@ -16,7 +17,7 @@ export interface Rider {
 export interface RideRequest {
   /** What it is about: the rides of another subject are not shown while these are worked out. */
   readonly subject: string
-  readonly terrain: Terrain
+  readonly terrain: Course
   /** The axle shown: what is worth saying is said of it. */
   readonly axle: Axle
   readonly units: UnitSystem

@@ -1,5 +1,5 @@
-import type { Terrain } from '../../core/plan/schema.ts'
-import { roadOf } from '../../core/ride/terrain.ts'
+import { measuredTime } from '../../core/ride/measured-road.ts'
+import { type Course, roadOf } from '../../core/ride/terrain.ts'
 
 /** The one number of a terrain that a sweep varies. */
 export type SweptBy = 'speed' | 'drop'
@@ -10,7 +10,7 @@ export interface Sweep {
   readonly present: number
   /** Rising, without the present one. */
   readonly values: readonly number[]
-  at(value: number): Terrain
+  at(value: number): Course
 }
 
 /** How many values a sweep looks at, more or less. */
@@ -30,13 +30,17 @@ function roundUp(value: number): number {
 }
 
 /** How long a ride lasts, s; a rough road and a landing last as long at any speed or height. */
-const lasting = (terrain: Terrain, tireRadius: number): number =>
-  terrain.kind === 'whoops' || terrain.kind === 'ledge' ? roadOf(terrain, tireRadius).duration : 0
+const lasting = (terrain: Course, tireRadius: number): number =>
+  terrain.kind === 'measured'
+    ? measuredTime(terrain)
+    : terrain.kind === 'whoops' || terrain.kind === 'ledge'
+      ? roadOf(terrain, tireRadius).duration
+      : 0
 
-const known = new WeakMap<Terrain, { tireRadius: number; sweep: Sweep | null }>()
+const known = new WeakMap<Course, { tireRadius: number; sweep: Sweep | null }>()
 
 /** What a terrain can be swept along: how fast it is driven, or how high the drop is. The same one for the same terrain. */
-export function sweepOf(terrain: Terrain, tireRadius: number): Sweep | null {
+export function sweepOf(terrain: Course, tireRadius: number): Sweep | null {
   const before = known.get(terrain)
   if (before?.tireRadius === tireRadius) return before.sweep
   const sweep = planSweep(terrain, tireRadius)
@@ -44,11 +48,11 @@ export function sweepOf(terrain: Terrain, tireRadius: number): Sweep | null {
   return sweep
 }
 
-function planSweep(terrain: Terrain, tireRadius: number): Sweep | null {
+function planSweep(terrain: Course, tireRadius: number): Sweep | null {
   const by: SweptBy | null = terrain.kind === 'landing' ? 'drop' : 'speed' in terrain ? 'speed' : null
   if (by === null) return null
   const present = terrain.kind === 'landing' ? terrain.drop : terrain.speed
-  const at = (value: number): Terrain => ({ ...terrain, [by]: value }) as Terrain
+  const at = (value: number): Course => ({ ...terrain, [by]: value }) as Course
   const far = 2 * Math.max(present, LEAST[by])
   const step = roundUp(far / COUNT)
   const lasts = (value: number): number => lasting(at(value), tireRadius)

@@ -1,15 +1,42 @@
-import type { Terrain } from '../../core/plan/schema.ts'
+import type { MeasuredCourse, RoadProfile } from '../../core/ride/measured-road.ts'
+import type { Course } from '../../core/ride/terrain.ts'
 import type { State } from './state.ts'
 
-/** The terrain ridden, and its number in the plan; null when the plan has none. */
-export function shownTerrain({ plan, view }: Pick<State, 'plan' | 'view'>): { terrain: Terrain; index: number } | null {
-  const index = Math.max(
-    0,
-    plan.terrains.findIndex(({ id }) => id === view.terrain),
-  )
-  const terrain = plan.terrains[index]
-  return terrain === undefined ? null : { terrain, index }
+/** What is ridden, and its number in the plan: null for a road from a file, which no plan holds. */
+export interface ShownTerrain {
+  readonly terrain: Course
+  readonly index: number | null
+}
+
+/**
+ * The terrain ridden; null when there is none.
+ * @param own a road somebody brought from a file
+ */
+export function shownTerrain(
+  { plan, view }: Pick<State, 'plan' | 'view'>,
+  own: MeasuredCourse | null,
+): ShownTerrain | null {
+  const index = plan.terrains.findIndex(({ id }) => id === view.terrain)
+  if (own !== null && (view.terrain === own.id || plan.terrains.length === 0)) return { terrain: own, index: null }
+  const terrain = plan.terrains[Math.max(0, index)]
+  return terrain === undefined ? null : { terrain, index: Math.max(0, index) }
+}
+
+let profiles = 0
+const numbers = new WeakMap<RoadProfile, number>()
+
+/** A profile is never changed in place: its number stands for its many thousand heights. */
+function numberOf(profile: RoadProfile): number {
+  const known = numbers.get(profile)
+  if (known !== undefined) return known
+  profiles += 1
+  numbers.set(profile, profiles)
+  return profiles
 }
 
 /** What a ride hangs on: everything of a terrain but what it is called. */
-export const terrainKey = ({ id: _, name: __, ...rest }: Terrain): string => JSON.stringify(rest)
+export function terrainKey(course: Course): string {
+  if (course.kind === 'measured') return `measured ${numberOf(course.profile)} ${course.speed}`
+  const { id: _, name: __, ...rest } = course
+  return JSON.stringify(rest)
+}

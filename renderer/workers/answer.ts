@@ -1,9 +1,10 @@
 import { cornerModel } from '../../core/corner/corner.ts'
 import type { CornerModel } from '../../core/corner/corner-model.ts'
-import type { Corner, Terrain } from '../../core/plan/schema.ts'
+import type { Corner } from '../../core/plan/schema.ts'
 import { rideFindings } from '../../core/ride/findings/findings.ts'
 import type { CarOutcome, CarRide, CornerRide } from '../../core/ride/results.ts'
 import { ride } from '../../core/ride/ride.ts'
+import type { Course } from '../../core/ride/terrain.ts'
 import { rideCar } from '../../core/ride/whole-car.ts'
 import type { Answer, Ask, Driven, FindingsAsk, Ridden, RideAsk } from './messages.ts'
 
@@ -25,7 +26,7 @@ type Drove =
   | Exclude<CarOutcome, CarRide>
 
 /** Drives what is asked for, over a terrain. */
-function drive(driven: Driven, terrain: Terrain): Drove {
+function drive(driven: Driven, terrain: Course): Drove {
   if (driven.kind === 'corner') {
     const outcome = ride(modelOf(driven.corner), terrain)
     return outcome.ok ? { ok: true, ride: outcome, pitch: null } : outcome

@@ -1,6 +1,7 @@
-import type { Axle, AxleId, Corner, Terrain, UnitSystem } from '../../core/plan/schema.ts'
+import type { Axle, AxleId, Corner, UnitSystem } from '../../core/plan/schema.ts'
 import type { RideFinding } from '../../core/ride/findings/rule.ts'
 import type { CarOutcome, CarRide, CornerRide, RideTrace } from '../../core/ride/results.ts'
+import type { Course } from '../../core/ride/terrain.ts'
 
 /** What is driven: a corner by itself, or a corner of the whole car in heave and pitch, the wheels of both axles over the same road. */
 export type Driven =
@@ -18,7 +19,7 @@ export type Driven =
 export interface RideAsk {
   readonly kind: 'ride'
   readonly driven: Driven
-  readonly terrain: Terrain
+  readonly terrain: Course
   /** Send back every moment as well, and not the figures alone. */
   readonly trace: boolean
 }
@@ -29,7 +30,7 @@ export interface FindingsAsk {
   readonly driven: Driven
   /** The axle whose corner is asked about. */
   readonly axle: Axle
-  readonly terrain: Terrain
+  readonly terrain: Course
   readonly units: UnitSystem
 }
 

@@ -29,7 +29,9 @@ export interface Ridden {
 export type RideRule = (ridden: Ridden) => Finding | null
 
 /** What a course is called in a sentence. */
-export const called = (course: Course): string =>
-  'name' in course && course.name.trim() !== '' ? `“${course.name.trim()}”` : `“${course.id}”`
+export function called(course: Course): string {
+  const name = course.name?.trim() ?? ''
+  return `“${name === '' ? course.id : name}”`
+}
 
 export const times = (count: number): string => (count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`)

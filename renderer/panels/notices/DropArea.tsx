@@ -20,7 +20,8 @@ export function DropArea() {
     const onDrop = (event: DragEvent) => {
       setOver(false)
       const file = event.dataTransfer?.files[0]
-      if (file === undefined) return
+      // The page under it took the file.
+      if (file === undefined || event.defaultPrevented) return
       event.preventDefault()
       void openDropped(files, file)
     }

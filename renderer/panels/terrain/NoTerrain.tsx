@@ -1,9 +1,11 @@
 import { addTerrain } from '../../state/demands.ts'
 import { useStore } from '../../window-context.ts'
 import { TERRAIN_KINDS } from './describe.ts'
+import type { Bringing } from './own-road.ts'
+import { RoadFile } from './RoadFile.tsx'
 
 /** A plan without terrain: what to add. */
-export function NoTerrain() {
+export function NoTerrain({ trouble, bring }: Bringing) {
   const store = useStore()
   return (
     <div className="no-terrain">
@@ -21,7 +23,16 @@ export function NoTerrain() {
             <span>{says}</span>
           </li>
         ))}
+        <li>
+          <RoadFile name="Road from a file" className="plain" onFile={bring} />
+          <span>a road somebody measured: distance and height in a CSV file, kept while this window is open</span>
+        </li>
       </ul>
+      {trouble === null ? null : (
+        <p className="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
     </div>
   )
 }

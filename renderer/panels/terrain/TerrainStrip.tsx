@@ -6,6 +6,9 @@ import { rideWholeCar, showTerrain } from '../../state/view.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { describeTerrain, terrainName } from './describe.ts'
+import { type Bringing, useOwnRoad } from './own-road.ts'
+import { RoadFile } from './RoadFile.tsx'
+import { RoadSpeed } from './RoadSpeed.tsx'
 import type { Pace, Playback } from './use-playback.ts'
 
 /** More terrains than this go into a list. */
@@ -18,9 +21,13 @@ const PACES = [
 
 function Chooser() {
   const store = useStore()
+  const road = useOwnRoad()
   const terrains = useSelect(state => state.plan.terrains)
-  const shown = useSelect(state => shownTerrain(state)?.terrain.id ?? '')
-  const options = terrains.map(terrain => ({ value: terrain.id, label: terrainName(terrain) }))
+  const shown = useSelect(state => shownTerrain(state, road)?.terrain.id ?? '')
+  const options = [...terrains, ...(road === null ? [] : [road])].map(terrain => ({
+    value: terrain.id,
+    label: terrainName(terrain),
+  }))
   if (options.length <= IN_SIGHT)
     return <Switch label="Terrain" options={options} value={shown} onChange={id => showTerrain(store, id)} />
   return (
@@ -61,6 +68,8 @@ function WholeCar() {
 
 interface StripProps {
   readonly playback: Playback
+  /** Taking a road from a file. */
+  readonly bringing: Bringing
   /** There is nothing to play. */
   readonly still: boolean
   /** How far the rides are. */
@@ -68,20 +77,33 @@ interface StripProps {
 }
 
 /** Which terrain is ridden and what it is like; going through the ride in time. */
-export function TerrainStrip({ playback, still, children }: StripProps) {
+export function TerrainStrip({ playback, bringing, still, children }: StripProps) {
   const store = useStore()
-  const { terrain, index, units } = useSelectGroup(state => ({ ...shownTerrain(state), units: state.plan.units }))
+  const road = useOwnRoad()
+  const { terrain, index, units } = useSelectGroup(state => ({
+    ...shownTerrain(state, road),
+    units: state.plan.units,
+  }))
   const { playing, pace, toggle, setPace } = playback
   if (terrain === undefined || index === undefined) return null
   return (
     <div className="terrain-strip">
       <Chooser />
-      <p className="terrain-about">
+      <div className="terrain-about">
         <span className="wide-only">{describeTerrain(terrain, units)}</span>
-        <button type="button" className="step" onClick={() => goToField(store, `terrains.${index}`)}>
-          Change it
-        </button>
-      </p>
+        {index === null ? null : (
+          <button type="button" className="step" onClick={() => goToField(store, `terrains.${index}`)}>
+            Change it
+          </button>
+        )}
+        {terrain.kind === 'measured' ? <RoadSpeed key={terrain.name} road={terrain} units={units} /> : null}
+        <RoadFile name={road === null ? 'Road from a file' : 'Another file'} className="step" onFile={bringing.bring} />
+        {bringing.trouble === null ? null : (
+          <span className="trouble" role="alert">
+            {bringing.trouble}
+          </span>
+        )}
+      </div>
       <WholeCar />
       {children}
       <div className="terrain-play">

@@ -1,10 +1,12 @@
 import type { Terrain } from '../../../core/plan/schema.ts'
+import type { Course } from '../../../core/ride/terrain.ts'
 import { FOOT } from '../../../core/units/constants.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
 
 /** What a terrain is called on the page. */
-export const terrainName = ({ name }: Terrain): string => (name === '' ? 'Terrain without a name' : name)
+export const terrainName = ({ name }: Course): string =>
+  name === undefined || name === '' ? 'Terrain without a name' : name
 
 /** Lengths of ground: feet or metres once they are long. */
 function ground(length: number, system: System): string {
@@ -15,7 +17,7 @@ function ground(length: number, system: System): string {
 }
 
 /** A terrain in a few words: `20 ft apart, 10 in high, 35 mph, 8 in a row`. */
-export function describeTerrain(terrain: Terrain, system: System): string {
+export function describeTerrain(terrain: Course, system: System): string {
   const speed = (value: number): string => formatMeasure(value, 'speed', system, { unit: true, digits: 0 })
   switch (terrain.kind) {
     case 'whoops':
@@ -26,6 +28,12 @@ export function describeTerrain(terrain: Terrain, system: System): string {
       return `${ground(terrain.height, system)} high, ${ground(terrain.length, system)} long, ${speed(terrain.speed)}`
     case 'rough':
       return `class ${terrain.isoClass}, ${speed(terrain.speed)}, ${Number(terrain.duration.toFixed(1))} s`
+    case 'measured': {
+      const { distance, height } = terrain.profile
+      const most = height.reduce((a, b) => Math.max(a, b))
+      const least = height.reduce((a, b) => Math.min(a, b))
+      return `${ground(distance.at(-1)! - distance[0]!, system)} long, ${ground(most - least, system)} from lowest to highest`
+    }
   }
 }
 

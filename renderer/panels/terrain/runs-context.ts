@@ -1,5 +1,6 @@
-import { createContext, useContext, useEffect, useSyncExternalStore } from 'react'
+import { createContext, useCallback, useContext, useEffect, useSyncExternalStore } from 'react'
 import type { Axle, Setup } from '../../../core/plan/schema.ts'
+import type { MeasuredCourse } from '../../../core/ride/measured-road.ts'
 import { comparedSetup, shownAxle, shownSetup } from '../../state/selectors.ts'
 import type { State } from '../../state/state.ts'
 import { shownTerrain } from '../../state/terrain.ts'
@@ -9,6 +10,7 @@ import { TerrainRuns } from '../../state/terrain-runs.ts'
 import { sweepOf } from '../../state/terrain-sweep.ts'
 import { useSelect } from '../../window-context.ts'
 import { ridePool } from '../../workers/ride-pool.ts'
+import { useOwnRoad } from './own-road.ts'
 
 let known: TerrainRuns | null = null
 
@@ -34,8 +36,8 @@ const sameQuestion = (a: RideRequest | null, b: RideRequest | null): boolean =>
   a === b || (a !== null && b !== null && a.terrain === b.terrain && sameRequest(a, b))
 
 /** What the page shows, as a question; null where there is nothing to ride. */
-function asked(state: State): RideRequest | null {
-  const terrain = shownTerrain(state)?.terrain
+function asked(state: State, road: MeasuredCourse | null): RideRequest | null {
+  const terrain = shownTerrain(state, road)?.terrain
   if (terrain === undefined) return null
   const { axle } = shownAxle(state)
   const { setup } = shownSetup(state)
@@ -60,7 +62,11 @@ export function useRides(): {
   readonly view: RunsView
 } {
   const runs = useRuns()
-  const request = useSelect(asked, sameQuestion)
+  const road = useOwnRoad()
+  const request = useSelect(
+    useCallback((state: State) => asked(state, road), [road]),
+    sameQuestion,
+  )
   useEffect(() => runs.warm(2), [runs])
   useEffect(() => runs.ask(request), [runs, request])
   useEffect(() => () => runs.ask(null), [runs])

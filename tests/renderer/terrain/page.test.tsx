@@ -56,6 +56,29 @@ describe('the terrain page', () => {
     expect(waiting().map(({ ask }) => ask.terrain.kind)).toEqual(['whoops', 'whoops'])
   })
 
+  it('drives a road from a file, names it, and keeps it when the next file is no road', async () => {
+    const { find, waiting, finish, table, page: shown } = open()
+    finish()
+    const give = async (text: string, name: string) => {
+      const input = find<HTMLInputElement>('input[type="file"]')
+      Object.defineProperty(input, 'files', { value: [new File([text], name)], configurable: true })
+      await act(async () => {
+        input.dispatchEvent(new Event('change', { bubbles: true }))
+        await vi.waitFor(() => expect(shown.textContent).toMatch(new RegExp(name)), { interval: 1 })
+      })
+    }
+    await give('distance (m),height (m)\n0,0\n5,0.2\n10,0\n', 'creek.csv')
+    expect(waiting().map(({ ask }) => ask.terrain.kind)).toEqual(['measured', 'measured'])
+    finish()
+    expect(table().length).toBeGreaterThan(3)
+    expect(shown.querySelector('.terrain-about')?.textContent).toContain('32.8 ft long')
+    await give('distance (m),height (m)\n0,0\n', 'short.csv')
+    expect(shown.querySelector('.trouble')?.textContent).toBe(
+      '“short.csv” cannot be used as a road: it has 1 place; a road needs two or more.',
+    )
+    expect(find<HTMLInputElement>('[aria-label="Speed on this road"]').value).toBe('25.0 mph')
+  })
+
   it('tells before and after side by side, the one shown marked', () => {
     const { table, finish, page: shown } = open()
     expect(table()[1]).toEqual(['Time on the stop', '', ''])
