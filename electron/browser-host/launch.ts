@@ -34,7 +34,7 @@ export async function launch(
 }
 
 /** Helpers of the browser can outlive it for a moment, and write once more into what was just removed. */
-async function removeProfile(profile: string): Promise<void> {
+export async function removeProfile(profile: string): Promise<void> {
   for (let tries = 0; tries < 20; tries++) {
     await rm(profile, { recursive: true, force: true }).catch((error: unknown) => void reason(error))
     await pause(100)
@@ -43,7 +43,7 @@ async function removeProfile(profile: string): Promise<void> {
 }
 
 /** A browser from a snap sees neither the temporary folder of others nor hidden folders, only its own. */
-async function newProfile(browser: string, home: string): Promise<string> {
+export async function newProfile(browser: string, home: string): Promise<string> {
   if (!browser.startsWith('/snap/')) return mkdtemp(join(tmpdir(), 'stopgap-window-'))
   const own = join(home, 'snap', 'chromium', 'common')
   await mkdir(own, { recursive: true })

@@ -10,6 +10,7 @@ import { openPlan } from './open-plan.ts'
 import { paragraph } from './paragraph.ts'
 import { addProposeCommand } from './propose-command.ts'
 import { addRideCommand } from './ride-command.ts'
+import { addSheetCommand } from './sheet-command.ts'
 import { sureBudgetJson } from './sure-json.ts'
 import { sureText } from './sure-text.ts'
 
@@ -87,6 +88,7 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
   addLoadsCommand(stopgap, print)
   addRideCommand(stopgap, print, io.folder)
   addProposeCommand(stopgap, print)
+  addSheetCommand(stopgap, print, io.folder)
   stopgap
     .command('schema')
     .description('Print the JSON Schema of the plan file, for editors and programs.')

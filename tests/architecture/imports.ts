@@ -11,22 +11,29 @@ export const layers = [
   'electron/main',
   'electron/preload',
   'electron/browser-host',
+  'renderer/sheets',
   'electron/cli',
   'electron/start',
   'renderer',
 ] as const
 export type Layer = (typeof layers)[number]
 
-export const mayUse: Record<Layer, readonly string[]> = {
+/** Folders of the window that know neither page nor state, by one name: what sheets are drawn with. They use core and one another. */
+const plainDrawing = /^renderer\/charts\/(text|placement|patterns|marks|drawing)\//
+
+export const mayUse: Record<Layer | 'plain drawing', readonly string[]> = {
   core: [],
+  'plain drawing': ['core'],
   'electron/contract': ['core'],
   'electron/services': ['core', 'electron/contract', 'seeds'],
   'electron/main': ['core', 'electron/contract', 'electron/services'],
   'electron/preload': ['core', 'electron/contract'],
   'electron/browser-host': ['core', 'electron/contract', 'electron/services'],
-  'electron/cli': ['core', 'electron/contract', 'electron/services'],
+  // The command line makes the same sheets as the window.
+  'renderer/sheets': ['core', 'plain drawing'],
+  'electron/cli': ['core', 'electron/contract', 'electron/services', 'electron/browser-host', 'renderer/sheets'],
   'electron/start': ['core', 'electron/contract', 'electron/services', 'electron/browser-host', 'electron/cli'],
-  renderer: ['core', 'electron/contract'],
+  renderer: ['core', 'electron/contract', 'plain drawing', 'renderer/sheets'],
 }
 
 export interface Import {
@@ -70,4 +77,6 @@ export const allImports = (): Import[] =>
 
 /** The layer a file belongs to; a folder that is no layer (tests, seeds…) stands for itself. */
 export const layerOf = (file: string): string =>
-  layers.find(layer => file.startsWith(`${layer}/`)) ?? file.split('/')[0]!
+  plainDrawing.test(file)
+    ? 'plain drawing'
+    : (layers.find(layer => file.startsWith(`${layer}/`)) ?? file.split('/')[0]!)
