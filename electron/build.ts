@@ -18,6 +18,9 @@ const packages = new Set<string>()
 
 const quiet = { configFile: false, logLevel: 'warn' } satisfies InlineConfig
 
+/** Characters the first program may have: past that it would be waited for itself. */
+const SMALL = 10_000
+
 /** The page runs the small program that asks the host as soon as it is here, before the window's own. */
 const askedFirst: Plugin = {
   name: 'asked-first',
@@ -25,9 +28,11 @@ const askedFirst: Plugin = {
     order: 'post',
     handler: (_html, { bundle = {} }) => {
       const ask = Object.values(bundle).find(({ name }) => name === 'ask')
-      if (ask === undefined) throw new Error('renderer/ask.ts is not a program of its own any more.')
+      if (ask?.type !== 'chunk') throw new Error('renderer/ask.ts is not a program of its own any more.')
+      if (ask.code.length > SMALL)
+        throw new Error(`renderer/ask.ts has become ${ask.code.length} characters; ${SMALL} at most keep it quick.`)
       const attrs = { type: 'module', async: true, crossorigin: true, src: `./${ask.fileName}` }
-      return [{ tag: 'script', attrs, injectTo: 'head' }]
+      return [{ tag: 'script', attrs, injectTo: 'head-prepend' }]
     },
   },
 }
