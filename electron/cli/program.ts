@@ -6,6 +6,7 @@ import { budgetText } from './budget-text.ts'
 import { checkText } from './check-text.ts'
 import type { Io } from './io.ts'
 import { addLoadsCommand, type Printed } from './loads-command.ts'
+import { addLogCommand } from './log-command.ts'
 import { openPlan } from './open-plan.ts'
 import { paragraph } from './paragraph.ts'
 import { addProposeCommand } from './propose-command.ts'
@@ -89,6 +90,7 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
   addRideCommand(stopgap, print, io.folder)
   addProposeCommand(stopgap, print)
   addSheetCommand(stopgap, print, io.folder)
+  addLogCommand(stopgap, print, io)
   stopgap
     .command('schema')
     .description('Print the JSON Schema of the plan file, for editors and programs.')

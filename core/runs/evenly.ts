@@ -1,0 +1,72 @@
+/** Values at even times, between two gaps. */
+export interface Stretch {
+  /** Time of the first, s. */
+  readonly start: number
+  readonly values: Float64Array
+}
+
+export interface EvenRun {
+  /** Between values, s. */
+  readonly step: number
+  readonly stretches: readonly Stretch[]
+  readonly gaps: number
+  /** Time in the gaps, s. */
+  readonly lost: number
+}
+
+/** A pause of more steps than this is a gap: nothing is said about what happened in it. */
+export const GAP_STEPS = 5
+/** Steps the usual one is taken from, evenly spread over the run. */
+const LOOKED_AT = 20_001
+
+/** The usual time between rows: the median, s; null with fewer than two rows. */
+export function usualStep(time: Float64Array): number | null {
+  if (time.length < 2) return null
+  const every = Math.max(1, Math.floor((time.length - 1) / LOOKED_AT))
+  const steps: number[] = []
+  for (let i = 1; i < time.length; i += every) steps.push(time[i]! - time[i - 1]!)
+  steps.sort((a, b) => a - b)
+  return steps[Math.floor(steps.length / 2)]!
+}
+
+/**
+ * A recorded channel at even times, straight between its rows and never across a gap.
+ * @param time strictly rising, s; @param values NaN where missing
+ * @returns null when no two rows follow each other
+ */
+export function evenly(time: Float64Array, values: Float64Array): EvenRun | null {
+  const step = usualStep(time)
+  if (step === null) return null
+  const stretches: Stretch[] = []
+  let [gaps, lost] = [0, 0]
+  const kept = Int32Array.from(values, (_, i) => i).filter(i => !Number.isNaN(values[i]!))
+  for (let from = 0; from < kept.length; ) {
+    let to = from
+    while (to + 1 < kept.length && time[kept[to + 1]!]! - time[kept[to]!]! <= GAP_STEPS * step) to += 1
+    if (to > from) stretches.push(between(time, values, kept.subarray(from, to + 1), step))
+    if (to + 1 < kept.length) {
+      gaps += 1
+      lost += time[kept[to + 1]!]! - time[kept[to]!]!
+    }
+    from = to + 1
+  }
+  return stretches.length === 0 ? null : { step, stretches, gaps, lost }
+}
+
+/** Share of a step that rounding of times may take away. */
+const ROUNDING = 1e-6
+
+function between(time: Float64Array, values: Float64Array, rows: Int32Array, step: number): Stretch {
+  const start = time[rows[0]!]!
+  const count = Math.floor((time[rows.at(-1)!]! - start) / step + ROUNDING) + 1
+  const even = new Float64Array(count)
+  let row = 0
+  for (let i = 0; i < count; i += 1) {
+    const at = start + i * step
+    while (row < rows.length - 2 && time[rows[row + 1]!]! < at) row += 1
+    const [a, b] = [rows[row]!, rows[row + 1]!]
+    const share = Math.min(1, (at - time[a]!) / (time[b]! - time[a]!))
+    even[i] = values[a]! + (values[b]! - values[a]!) * share
+  }
+  return { start, values: even }
+}

@@ -1,0 +1,76 @@
+import type { AxleLedger } from '../loads/ledger.ts'
+import type { Say } from '../loads/saying.ts'
+import type { AxleModel } from '../loads/setup-model.ts'
+import { type Calibration, readingAt, travelOf, zeroed } from './calibration.ts'
+import { type EvenRun, evenly, type Stretch } from './evenly.ts'
+import { type RunFigures, runFigures } from './figures.ts'
+import { type RunFinding, runFindings } from './findings.ts'
+import { HIGHEST_CUTOFF, lowPass } from './low-pass.ts'
+import { saturatedShare } from './saturation.ts'
+import { wheelFromShaft } from './wheel-travel.ts'
+
+/** What a channel tells, and how. */
+export interface Channel {
+  readonly measures: 'shaft' | 'wheel'
+  readonly calibration: Calibration
+  /** Moments, s of the run's own time: standing at ride height, and at full droop; null where not picked. */
+  readonly rideHeightAt: number | null
+  readonly fullDroopAt: number | null
+  /** Hz; null leaves the run as it was recorded. */
+  readonly lowPass: number | null
+}
+
+export interface LaidRun {
+  readonly ok: true
+  readonly figures: RunFigures
+  readonly findings: readonly RunFinding[]
+  /** As used, with zero and sign. */
+  readonly calibration: Calibration
+  /** Wheel travel from ride height, m. */
+  readonly run: EvenRun
+}
+
+export type NotLaid =
+  | {
+      readonly ok: false
+      readonly why: 'no rows' | 'shaft turns back' | 'nothing at ride height' | 'nothing at full droop'
+    }
+  /** With the highest cutoff there is for this run, Hz. */
+  | { readonly ok: false; readonly why: 'cutoff too high'; readonly highest: number }
+
+/**
+ * Lays one recorded channel over an axle of the plan: readings to travel, travel to wheel, and what the wheel did.
+ * @param time strictly rising, s; @param readings as recorded, NaN where missing
+ */
+export function layRun(
+  { model, rest }: AxleModel,
+  ledger: AxleLedger,
+  time: Float64Array,
+  readings: Float64Array,
+  channel: Channel,
+  say: Say,
+): LaidRun | NotLaid {
+  const recorded = evenly(time, readings)
+  if (recorded === null) return { ok: false, why: 'no rows' }
+  const { step } = recorded
+  if (channel.lowPass !== null && channel.lowPass > HIGHEST_CUTOFF / step)
+    return { ok: false, why: 'cutoff too high', highest: HIGHEST_CUTOFF / step }
+  const moment = (at: number | null): number | null => (at === null ? null : readingAt(time, readings, at))
+  const [ride, droop] = [moment(channel.rideHeightAt), moment(channel.fullDroopAt)]
+  if (channel.rideHeightAt !== null && ride === null) return { ok: false, why: 'nothing at ride height' }
+  if (channel.fullDroopAt !== null && droop === null) return { ok: false, why: 'nothing at full droop' }
+  const calibration = ride === null ? channel.calibration : zeroed(channel.calibration, ride, droop)
+  const toWheel = channel.measures === 'wheel' ? (travel: number) => travel : wheelFromShaft(model)
+  if (toWheel === null) return { ok: false, why: 'shaft turns back' }
+  const stretches = recorded.stretches.map(({ start, values }): Stretch => {
+    const smooth = channel.lowPass === null ? values : lowPass(values, channel.lowPass, step)
+    return { start, values: smooth.map(reading => toWheel(travelOf(calibration, reading))) }
+  })
+  const run = { ...recorded, stretches }
+  const places = ledger.rows.flatMap(({ id, label, to }) => (to === null ? [] : [{ id, label, wheel: to }]))
+  const figures = runFigures(model, run, places)
+  const { low, high } = saturatedShare(readings)
+  const saturated = calibration.scale > 0 ? { droop: low, bump: high } : { droop: high, bump: low }
+  const findings = runFindings({ model, rest, figures, saturated, say })
+  return { ok: true, figures, findings, calibration, run }
+}

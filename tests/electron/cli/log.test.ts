@@ -1,0 +1,104 @@
+import { readFile, writeFile } from 'node:fs/promises'
+import path from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { formatPlan } from '../../../core/plan/parse.ts'
+import { close } from '../../close.ts'
+import { newFolder } from '../folder.ts'
+import { plainPlan } from './plain-plan.ts'
+import { ran } from './terminal.ts'
+
+async function logged(file: string | Buffer, ...args: readonly string[]) {
+  const folder = await newFolder()
+  await writeFile(path.join(folder, 'car.stopgap'), formatPlan(plainPlan))
+  await writeFile(path.join(folder, 'run.csv'), file)
+  return { folder, ...(await ran(folder, 'log', 'run.csv', '--plan', 'car.stopgap', ...args)) }
+}
+
+/** Two seconds at ride height, one from +60 mm of shaft down to +59, one from −40 mm up; pad and stop meet at +50.8 mm of shaft. */
+const shaft = (time: number): number => (time < 2 ? 0 : time < 3 ? 62 - time : -43 + time)
+const times = Array.from({ length: 401 }, (_, i) => i / 100)
+const text = `Zeit (s);Höhe;Front left (mm);Rear left (mm)\r\n${times
+  .map(time => `${time};1;${shaft(time)};0`.replaceAll('.', ','))
+  .join('\r\n')}\r\n`
+const figures = ({ out }: { out: string }) => JSON.parse(out)
+
+describe('log', () => {
+  it('gives the figures of the axle’s own channel, from shaft to wheel', async () => {
+    const { code, out, err, folder } = await logged(Buffer.from(text, 'latin1'), '--axle', 'front', '--json')
+    expect({ code, err }).toEqual({ code: 0, err: '' })
+    const log = figures({ out })
+    expect(log.file).toEqual({
+      encoding: 'windows-1252',
+      delimiter: ';',
+      decimal: ',',
+      headerRows: 1,
+      rows: 401,
+      unreadable: 0,
+      repeated: 0,
+      backward: 0,
+      missing: 0,
+    })
+    expect(log.channels).toHaveLength(1)
+    const [channel] = log.channels
+    expect(channel).toMatchObject({ name: 'Front left', measures: 'shaft', hits: 1, gaps: 0 })
+    // Half an inch of shaft an inch of wheel.
+    close(channel.wheelMax, 0.12, { abs: 1e-9 })
+    close(channel.wheelMin, -0.08, { abs: 1e-9 })
+    close(channel.duration, 4, { abs: 1e-9 })
+    close(channel.share.onStop, 0.25, { abs: 3e-3 })
+    close(channel.still, 0, { abs: 1e-9 })
+    expect(channel.findings.map(({ id }: { id: string }) => id)).toEqual(['run-on-stop'])
+    expect((await readFile(path.join(folder, 'run.csv'))).equals(Buffer.from(text, 'latin1'))).toBe(true)
+  })
+
+  it('says the same to people, in the plan’s units', async () => {
+    const { code, out } = await logged(text, '--axle', 'front')
+    expect(code).toBe(0)
+    expect(out).toContain('decimal comma')
+    expect(out).toMatch(/on the stop +2\d\.\d %/)
+    expect(out).toMatch(/highest wheel +4 3\/4 in/)
+    expect(out).toContain('Caution: The car was on its stop')
+  })
+
+  it('takes zero and sign from moments, and volts by two points', async () => {
+    const volts = `time (s),Front (V)\n${times.map(time => `${time},${2.5 - shaft(time) / 50}`).join('\n')}\n`
+    const args = ['--axle', 'front', '--calibrate', '0.5=0 mm,4.5=200 mm', '--ride-height-at', '1'] as const
+    const upright = figures(await logged(volts, ...args, '--full-droop-at', '3.5', '--json'))
+    close(upright.channels[0].wheelMax, 0.12, { abs: 1e-9 })
+    close(upright.channels[0].wheelMin, -0.08, { abs: 1e-9 })
+    const reversed = figures(await logged(volts, ...args, '--reversed', '--json'))
+    expect(reversed.channels[0].wheelMax).toBe(upright.channels[0].wheelMax)
+  })
+
+  it.each([
+    ['an unknown axle', text, ['--axle', 'rear'], 'There is no axle “rear”'],
+    ['an unknown setup', text, ['--axle', 'front', '--setup', 'x'], 'There is no setup “x”'],
+    ['an unknown column', text, ['--axle', 'front', '--channel', 'x'], 'There is no column “x”. The file has “Zeit”'],
+    ['volts without a calibration', 't (s),Front (V)\n0,1\n1,2\n', ['--axle', 'front'], '“Front” is in v.'],
+    ['no unit', 'time,Front\n0,1\n1,2\n', ['--axle', 'front'], 'The unit of “Front” is not in the file.'],
+    [
+      'a bad calibration',
+      text,
+      ['--axle', 'front', '--calibrate', '1=2'],
+      '--calibrate 1=2: it should be two readings',
+    ],
+    ['a bad moment', text, ['--axle', 'front', '--ride-height-at', 'soon'], '--ride-height-at soon: it should be'],
+    ['a moment outside', text, ['--axle', 'front', '--ride-height-at', '99'], 'nothing was recorded at the moment'],
+    ['a moment for the sign alone', text, ['--axle', 'front', '--full-droop-at', '1'], 'give --ride-height-at as well'],
+    ['a cutoff too high', text, ['--axle', 'front', '--low-pass', '50'], 'no more than 35.0 Hz'],
+    ['no table', 'hello', ['--axle', 'front'], 'run.csv cannot be used: it is no table'],
+    ['no channel for the axle', 'time,a,b\n0,1,2\n1,2,3\n', ['--axle', 'front'], 'Which column is the front axle?'],
+  ] as const)('%s is refused with what would be right', async (_, file, args, why) => {
+    const { code, out, err } = await logged(file, ...args)
+    expect({ code, out }).toEqual({ code: 2, out: '' })
+    expect(err).toContain(why)
+  })
+
+  it('a file that is not there is said', async () => {
+    const folder = await newFolder()
+    await writeFile(path.join(folder, 'car.stopgap'), formatPlan(plainPlan))
+    const { code, err } = await ran(folder, 'log', 'lost.csv', '--plan', 'car.stopgap', '--axle', 'front')
+    expect(code).toBe(2)
+    expect(err).toContain('lost.csv could not be read')
+  })
+})
