@@ -7,6 +7,8 @@ import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import { targetsOf } from '../../core/changes/targets.ts'
 import type { Axle } from '../../core/plan/schema.ts'
 import { ProposalMap } from '../charts/map/ProposalMap.tsx'
+import { Switch } from '../fields/Switch.tsx'
+import { ByHand } from '../panels/changes/ByHand.tsx'
 import { CandidateList } from '../panels/changes/CandidateList.tsx'
 import { ProposeWork } from '../panels/changes/ProposeWork.tsx'
 import { RangeFields } from '../panels/changes/RangeFields.tsx'
@@ -79,6 +81,7 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
   const { proposals } = view
   const [pointed, setPointed] = useState<Worked | null>(null)
   const looked = pointed !== null && proposals?.order.includes(pointed) ? pointed : null
+  const [way, setWay] = useState<'look' | 'hand'>('look')
   const [took, setTook] = useState<string | null>(null)
   const take = (next: Axle, words: string): void => {
     const problems = makeSetup(store, next, words)
@@ -95,6 +98,15 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
         <span>
           from {setup}, {axle.id}
         </span>
+        <Switch
+          label="How"
+          options={[
+            { value: 'look', label: 'Look for what fits' },
+            { value: 'hand', label: 'Change by hand' },
+          ]}
+          value={way}
+          onChange={setWay}
+        />
         <ProposeWork proposing={proposing} view={view} />
         <span className="took" role="status">
           {took === null || made === undefined ? null : (
@@ -114,44 +126,50 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
           )}
         </span>
       </header>
-      <div className="changes-map">
-        <p className="axis-name">The coilover’s share of bump travel</p>
-        <ProposalMap
-          proposals={proposals}
-          targets={targets}
-          system={units}
-          name={setup}
-          looked={looked}
-          onLook={setPointed}
-          onTake={candidate => take(candidate.axle, candidateName(candidate, say))}
-          onTarget={(target, value, dragging) => setTarget(store, target, value, dragging ? `map-${target}` : null)}
-          onTargetSet={() => closeGesture(store)}
-        />
-      </div>
-      <div className="changes-list">
-        {proposals === null ? null : (
-          <CandidateList
-            proposals={proposals}
-            targets={targets}
-            say={say}
-            course={course?.name ?? null}
-            looked={looked}
-            onLook={setPointed}
-            onTake={candidate => take(candidate.axle, candidateName(candidate, say))}
-          />
-        )}
-      </div>
-      <div className="changes-asked">
-        <TargetFields targets={planTargets ?? {}} usual={usual} system={units} />
-        <RangeFields
-          corner={axle.corner}
-          chosen={chosen}
-          shelf={shelf}
-          system={units}
-          combinations={asked.list.length + asked.leftOut}
-          onChange={choose}
-        />
-      </div>
+      {way === 'hand' ? (
+        <ByHand axle={axle} shelf={shelf} units={units} targets={targets} onTake={take} />
+      ) : (
+        <>
+          <div className="changes-map">
+            <p className="axis-name">The coilover’s share of bump travel</p>
+            <ProposalMap
+              proposals={proposals}
+              targets={targets}
+              system={units}
+              name={setup}
+              looked={looked}
+              onLook={setPointed}
+              onTake={candidate => take(candidate.axle, candidateName(candidate, say))}
+              onTarget={(target, value, dragging) => setTarget(store, target, value, dragging ? `map-${target}` : null)}
+              onTargetSet={() => closeGesture(store)}
+            />
+          </div>
+          <div className="changes-list">
+            {proposals === null ? null : (
+              <CandidateList
+                proposals={proposals}
+                targets={targets}
+                say={say}
+                course={course?.name ?? null}
+                looked={looked}
+                onLook={setPointed}
+                onTake={candidate => take(candidate.axle, candidateName(candidate, say))}
+              />
+            )}
+          </div>
+          <div className="changes-asked">
+            <TargetFields targets={planTargets ?? {}} usual={usual} system={units} />
+            <RangeFields
+              corner={axle.corner}
+              chosen={chosen}
+              shelf={shelf}
+              system={units}
+              combinations={asked.list.length + asked.leftOut}
+              onChange={choose}
+            />
+          </div>
+        </>
+      )}
     </main>
   )
 }
