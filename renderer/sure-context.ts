@@ -12,12 +12,13 @@ export const SureContext = createContext<Sure>(createSure(hire))
 /** Trials of whatever axle is shown, begun anew as it changes. */
 export function useTrials(): Sure {
   const sure = useMemo(() => createSure(hire), [])
-  const { plan, setup, axle } = useSelectGroup(state => ({
+  const { plan, setup, axle, off } = useSelectGroup(state => ({
     plan: state.plan,
     setup: shownSetup(state).setup,
     axle: shownAxle(state).axle,
+    off: state.view.loadsOff,
   }))
-  useEffect(() => sure.ask(plan, setup, axle), [sure, plan, setup, axle])
+  useEffect(() => sure.ask(plan, setup, axle, off), [sure, plan, setup, axle, off])
   useEffect(() => sure.close, [sure])
   return sure
 }

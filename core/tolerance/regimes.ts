@@ -11,10 +11,14 @@ export interface Regime {
 /** Positions closer than this are one place, m: the touch is known to 1e-12. */
 const NEAR = 1e-9
 
+/** How a trial is called that rests on the step of its stop, and one that has pushed it in. */
+export const PARKED = 'parked on the step of its stop'
+export const ON_STOP = 'on its stop'
+
 function touchAtRest({ engagement, static: { position } }: AxleBudget): string {
   if (engagement === null) return 'no stop is met'
-  if (Math.abs(position - engagement.wheel) < NEAR) return 'parked on the step of its stop'
-  return position > engagement.wheel ? 'on its stop' : 'clear of its stop'
+  if (Math.abs(position - engagement.wheel) < NEAR) return PARKED
+  return position > engagement.wheel ? ON_STOP : 'clear of its stop'
 }
 
 function crossoverAmong({ crossover, engagement, static: { position }, travel }: AxleBudget): string {

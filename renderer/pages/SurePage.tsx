@@ -1,5 +1,6 @@
 import { measuredOf } from '../../core/tolerance/measured.ts'
 import { FigureTable } from '../panels/sure/FigureTable.tsx'
+import { LedgerTable } from '../panels/sure/LedgerTable.tsx'
 import { Rankings } from '../panels/sure/Rankings.tsx'
 import { SureProgress } from '../panels/sure/SureProgress.tsx'
 import { ToleranceField } from '../panels/sure/ToleranceField.tsx'
@@ -16,7 +17,7 @@ export function SurePage() {
     system: state.plan.units,
     tolerances: state.plan.tolerances,
   }))
-  const { sureness } = useSureView()
+  const { sureness, ledger } = useSureView()
   const figures = sureness?.figures ?? []
   const mixed = sureness?.regimes.filter(({ chances }) => chances.length > 1) ?? []
   return (
@@ -37,6 +38,12 @@ export function SurePage() {
                 * {reason}
               </p>
             ))}
+            {ledger === null ? null : (
+              <>
+                <h3>Demands</h3>
+                <LedgerTable ledger={ledger} system={system} />
+              </>
+            )}
             <h3>Chances</h3>
             {sureness.findings.length + mixed.length === 0 ? <p>No trial found anything worth saying.</p> : null}
             <ul className="sure-chances">

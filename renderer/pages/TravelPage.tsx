@@ -40,8 +40,8 @@ export function TravelPage() {
   const findings = useFindings()
   const focusedFinding = useSelect(state => state.view.finding)
   const wheel = useSelect(shownWheel)
-  const { sureness } = useSureView()
-  const bands = useMemo(() => (sureness === null ? null : lineBands(sureness)), [sureness])
+  const { sureness, ledger } = useSureView()
+  const bands = useMemo(() => (sureness === null ? null : lineBands(sureness, ledger)), [sureness, ledger])
   const onWheel = useCallback((to: number) => moveWheel(store, to), [store])
   const onDemands = useMemo(
     (): DemandActions => ({

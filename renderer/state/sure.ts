@@ -1,16 +1,20 @@
 import type { Axle, AxleId, Plan, Setup } from '../../core/plan/schema.ts'
+import type { LedgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import type { AxleSureness } from '../../core/tolerance/steps.ts'
 
-/** What is asked of the worker: one axle of one setup, in a plan that holds no more. */
+/** What is asked of the worker: one axle of one setup, in a plan that holds no other setup. */
 export interface SureAsk {
   readonly plan: Plan
   readonly axle: AxleId
+  /** Ids of the loads counted. */
+  readonly chosen: readonly string[]
 }
 
-/** What the worker says: how far it is, what came of it, or that it broke. */
+/** What the worker says: how far it is, what came of the axle and then of its ledger, or that it broke. */
 export type SureWord =
   | { readonly kind: 'progress'; readonly share: number }
   | { readonly kind: 'done'; readonly sureness: AxleSureness }
+  | { readonly kind: 'ledger'; readonly ledger: LedgerSureness }
   | { readonly kind: 'fault'; readonly fault: string }
 
 /** As much of a Worker as is used. */
@@ -25,13 +29,15 @@ export interface SureHand {
 export interface SureView {
   /** Belongs to the axle as it stands; null until the trials are through. */
   readonly sureness: AxleSureness | null
+  /** The same of what loads take and leave; null as long as that is not known, or there are none. */
+  readonly ledger: LedgerSureness | null
   /** 0 to 1 while trials run; null when none do. */
   readonly share: number | null
   readonly stopped: boolean
   readonly fault: string | null
 }
 
-const NOTHING: SureView = { sureness: null, share: null, stopped: false, fault: null }
+const NOTHING: SureView = { sureness: null, ledger: null, share: null, stopped: false, fault: null }
 
 /** Hands rest this long before trials begin, ms: typing is never slowed by them. */
 const PAUSE = 500
@@ -43,7 +49,7 @@ const PAUSE = 500
 export function createSure(hire: () => SureHand) {
   const listeners = new Set<() => void>()
   let view = NOTHING
-  let asked: { axle: Axle; tolerances: Plan['tolerances']; targets: Plan['targets']; ask: SureAsk } | null = null
+  let asked: (SureAsk & { setup: Setup; off: readonly string[]; from: Axle }) | null = null
   let hand: SureHand | null = null
   let waiting: ReturnType<typeof setTimeout> | null = null
 
@@ -68,10 +74,13 @@ export function createSure(hire: () => SureHand) {
   const hear = (word: SureWord): void => {
     if (word.kind === 'progress') show({ ...view, share: word.share })
     else if (word.kind === 'fault') fail(word.fault)
-    else {
+    else if (word.kind === 'ledger') {
+      end()
+      show({ ...view, ledger: word.ledger, share: null })
+    } else if (asked === null || asked.plan.loads.length === 0) {
       end()
       show({ ...NOTHING, sureness: word.sureness })
-    }
+    } else show({ ...NOTHING, sureness: word.sureness, share: 0 })
   }
   const begin = (ask: SureAsk): void => {
     waiting = null
@@ -94,23 +103,34 @@ export function createSure(hire: () => SureHand) {
       return () => listeners.delete(listener)
     },
     /** Says what is shown now; trials begin when that has changed and the hands rest. */
-    ask(plan: Plan, setup: Setup, axle: Axle): void {
-      const { tolerances, targets } = plan
-      if (asked?.axle === axle && asked.tolerances === tolerances && asked.targets === targets) return
-      const alone = { ...plan, setups: [{ ...setup, axles: [axle] }] }
-      asked = { axle, tolerances, targets, ask: { plan: alone, axle: axle.id } }
+    ask(plan: Plan, setup: Setup, axle: Axle, off: readonly string[]): void {
+      const { tolerances, targets, loads, vehicle } = plan
+      if (
+        asked?.from === axle &&
+        asked.setup === setup &&
+        asked.off === off &&
+        asked.plan.tolerances === tolerances &&
+        asked.plan.targets === targets &&
+        asked.plan.loads === loads &&
+        asked.plan.vehicle === vehicle
+      )
+        return
+      const chosen = loads.map(({ id }) => id).filter(id => !off.includes(id))
+      asked = { plan: { ...plan, setups: [setup] }, axle: axle.id, chosen, setup, off, from: axle }
       end()
       if (view !== NOTHING) show(NOTHING)
-      waiting = setTimeout(begin, PAUSE, asked.ask)
+      waiting = setTimeout(begin, PAUSE, { plan: asked.plan, axle: axle.id, chosen })
     },
+    /** What is known by then stays. */
     stop(): void {
       end()
-      show({ ...NOTHING, stopped: true })
+      show({ ...NOTHING, sureness: view.sureness, stopped: true })
     },
     again(): void {
       if (asked === null) return
+      const { plan, axle, chosen } = asked
       end()
-      begin(asked.ask)
+      begin({ plan, axle, chosen })
     },
     close: end,
   }

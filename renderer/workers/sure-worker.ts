@@ -1,5 +1,6 @@
 import type { Diagnosis } from '../../core/loads/diagnosis.ts'
-import { setupSurenessSteps } from '../../core/tolerance/steps.ts'
+import { ledgerSurenessSteps } from '../../core/tolerance/ledger-sureness.ts'
+import { setupSurenessSteps, type TrialProgress } from '../../core/tolerance/steps.ts'
 import type { SureAsk, SureWord } from '../state/sure.ts'
 import { answerWhy, type WhyAsk } from '../state/why.ts'
 import type { Question, Reply } from './messages.ts'
@@ -11,18 +12,22 @@ const faultOf = (fault: unknown): string => (fault instanceof Error ? fault.mess
 
 const say = (word: SureWord): void => postMessage(word)
 
-/** The trials of one axle. They are ended from outside when nobody waits for them any more. */
-function trials({ plan, axle }: SureAsk): void {
+/** Goes through all steps, telling how far it is. */
+function through<T>(steps: Generator<TrialProgress, T>, every: number): T {
+  for (let n = 1; ; n += 1) {
+    const { done, value } = steps.next()
+    if (done) return value
+    if (n % every === 0) say({ kind: 'progress', share: value.done / value.of })
+  }
+}
+
+/** The trials of one axle, then of its ledger. They are ended from outside when nobody waits for them any more. */
+function trials({ plan, axle, chosen }: SureAsk): void {
   try {
-    const steps = setupSurenessSteps(plan, plan.setups[0]!, { axle })
-    for (let n = 1; ; n += 1) {
-      const { done, value } = steps.next()
-      if (done) {
-        say({ kind: 'done', sureness: value.axles[0]! })
-        return
-      }
-      if (n % EVERY === 0) say({ kind: 'progress', share: value.done / value.of })
-    }
+    const setup = plan.setups[0]!
+    say({ kind: 'done', sureness: through(setupSurenessSteps(plan, setup, { axle }), EVERY).axles[0]! })
+    if (plan.loads.length === 0) return
+    say({ kind: 'ledger', ledger: through(ledgerSurenessSteps(plan, setup, chosen, { axle }), 1)[0]! })
   } catch (fault) {
     say({ kind: 'fault', fault: faultOf(fault) })
   }

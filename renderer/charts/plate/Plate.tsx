@@ -128,7 +128,7 @@ function PlateDrawing(props: PlateDrawingProps) {
         <ForceAreas scene={still} patterns={PATTERNS} />
       </Picture>
       <CrossLines scene={still} />
-      {props.bands == null ? null : <BandMarks scene={still} bands={props.bands} />}
+      {props.bands == null ? null : <BandMarks scene={still} demands={scene.demands} bands={props.bands} />}
       <WheelMarks scene={still} wheel={wheel} />
       <WeightMark scene={still} />
       <Unspoken>

@@ -30,6 +30,12 @@ export interface DemandsGeometry {
   readonly hidden: number
 }
 
+/** The bar the balance is counted from: all counted loads together, or the only one. */
+export function lastCounted({ bars }: DemandsGeometry): DemandBar | undefined {
+  const counted = bars.filter(({ span }) => span.counted)
+  return counted.find(bar => bar.together) ?? (counted.length === 1 ? counted[0] : undefined)
+}
+
 /** Two bars stand no closer than what a finger needs, px. */
 export const LEAST_PITCH = 24
 const NAME_GAP = 4

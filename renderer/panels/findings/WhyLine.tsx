@@ -1,10 +1,13 @@
 import type { Diagnosis } from '../../../core/loads/diagnosis.ts'
 import type { OneChange } from '../../../core/loads/one-change.ts'
 import { type Say, sayIn } from '../../../core/loads/saying.ts'
+import { ON_STOP, PARKED } from '../../../core/tolerance/regimes.ts'
 import { INCH } from '../../../core/units/constants.ts'
 import type { System } from '../../../core/units/quantity.ts'
+import { useSureView } from '../../sure-context.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
+import { chanceText } from '../sure/words.ts'
 import { unbroken } from './unbroken.ts'
 import type { Explained } from './use-diagnosis.ts'
 
@@ -71,6 +74,22 @@ const parts = (system: System, { now, causes }: Diagnosis) => ({
   causes,
 })
 
+/** How sure that is: the share of the trials in which it rests on its stop; where loads take it there, of those in which they do. */
+function HowSure({ on }: { on: boolean }) {
+  const { sureness, ledger } = useSureView()
+  const rests = sureness?.regimes
+    .find(({ id }) => id === 'at rest')
+    ?.chances.filter(({ name }) => name === ON_STOP || name === PARKED)
+    .reduce((sum, { chance }) => sum + chance, 0)
+  const words = [
+    rests === undefined || (!on && rests === 0) ? [] : [`Chance that it rests on its stop ${chanceText(rests)}.`],
+    on || ledger === null || ledger.reachStop === null
+      ? []
+      : [`Chance that the loads take it there ${chanceText(ledger.reachStop)}.`],
+  ].flat()
+  return words.length === 0 ? null : <p className="chance">{unbroken(words.join(' '))}</p>
+}
+
 /** What put the axle on its stop, by size; what one change of each kind would mend it; what the driver feels. */
 export function WhyLine({ why, late }: Explained) {
   const { say, on, causes } = parts(
@@ -90,6 +109,7 @@ export function WhyLine({ why, late }: Explained) {
             <Cause key={cause.id} cause={cause} say={say} />
           ))}
         </ol>
+        <HowSure on={on} />
       </div>
       <div className="next">
         <Changes why={why} say={say} />

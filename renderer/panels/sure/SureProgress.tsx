@@ -3,12 +3,13 @@ import { useSure, useSureView } from '../../sure-context.ts'
 /** How far the trials are, with a way to stop them; or why there are none, with a way to begin. */
 export function SureProgress() {
   const sure = useSure()
-  const { sureness, share, stopped, fault } = useSureView()
-  if (sureness !== null)
+  const { sureness, ledger, share, stopped, fault } = useSureView()
+  if (sureness !== null && share === null && !stopped)
     return (
       <p className="sure-state">
-        {sureness.trials.toLocaleString('en-US')} trials, each with every measurement off by chance, within its
-        tolerance.
+        {sureness.trials.toLocaleString('en-US')} trials
+        {ledger === null ? '' : `, ${ledger.trials.toLocaleString('en-US')} of the loads`}, each with every measurement
+        off by chance, within its tolerance.
       </p>
     )
   if (fault !== null)
@@ -32,7 +33,9 @@ export function SureProgress() {
   return (
     <p className="sure-state">
       <progress max={1} value={share ?? 0} aria-label="Trials" />
-      {share === null ? 'Trials begin when your hands rest.' : `${Math.round(share * 100)} % of the trials.`}{' '}
+      {share === null
+        ? 'Trials begin when your hands rest.'
+        : `${Math.round(share * 100)} % of the trials${sureness === null ? '' : ' of the loads'}.`}{' '}
       {share === null ? null : (
         <button type="button" className="step" onClick={sure.stop}>
           Stop

@@ -1,11 +1,14 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { planBudget } from '../../../core/budget/budget.ts'
+import { setupLoads } from '../../../core/loads/ledger.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
+import { ledgerSureness } from '../../../core/tolerance/ledger-sureness.ts'
 import { setupSureness } from '../../../core/tolerance/steps.ts'
 import { lineBands } from '../../../renderer/charts/sure/bands.ts'
 import { createSure, type SureAsk, type SureHand, type SureWord } from '../../../renderer/state/sure.ts'
 import { seed } from '../../seeds/seed.ts'
 
+const NONE: readonly string[] = []
 const plan = seed('before-and-after.stopgap')
 
 /** A worker that does nothing by itself: the test speaks for it. */
@@ -32,10 +35,12 @@ function trials() {
     hands.push(hand)
     return hand
   })
-  const ask = (from: Plan, axle: number) => sure.ask(from, from.setups[0]!, from.setups[0]!.axles[axle]!)
+  const ask = (from: Plan, axle: number, off = NONE) =>
+    sure.ask(from, from.setups[0]!, from.setups[0]!.axles[axle]!, off)
   return { sure, hands, ask }
 }
 
+const ledgerOf = (axle: number) => ledgerSureness(plan, plan.setups[0]!, undefined, { trials: 250 })[axle]!
 const found = (axle: number) => setupSureness(plan, plan.setups[0]!, { trials: 250 }).axles[axle]!
 
 beforeEach(() => void vi.useFakeTimers())
@@ -50,7 +55,8 @@ test('nothing runs while hands type; then one worker is asked for the axle shown
   expect(hands).toHaveLength(0)
   vi.advanceTimersByTime(300)
   expect(hands.map(({ asked }) => asked.map(each => each.axle))).toEqual([[plan.setups[0]!.axles[1]!.id]])
-  expect(hands[0]!.asked[0]!.plan.setups[0]!.axles).toEqual([plan.setups[0]!.axles[1]])
+  expect(hands[0]!.asked[0]!.plan.setups).toEqual([plan.setups[0]])
+  expect(hands[0]!.asked[0]!.chosen).toEqual(plan.loads.map(({ id }) => id))
 })
 
 test('the latest question wins: the worker before is ended, and what it still says is not heard', () => {
@@ -66,7 +72,7 @@ test('the latest question wins: the worker before is ended, and what it still sa
   expect(sure.read().sureness).toBe(second)
   expect(late).not.toBeNull()
   hands[0]!.say({ kind: 'progress', share: 0.5 })
-  expect(sure.read().share).toBe(null)
+  expect(sure.read().share).toBe(0)
 })
 
 test('tells how far it is, stops when told, and begins again', () => {
@@ -78,10 +84,39 @@ test('tells how far it is, stops when told, and begins again', () => {
   hands[0]!.say({ kind: 'progress', share: 0.25 })
   sure.stop()
   expect(shares).toEqual([0, 0.25, null])
-  expect(sure.read()).toEqual({ sureness: null, share: null, stopped: true, fault: null })
+  expect(sure.read()).toEqual({ sureness: null, ledger: null, share: null, stopped: true, fault: null })
   expect(hands[0]!.ended).toBe(true)
   sure.again()
   expect(hands).toHaveLength(2)
+})
+
+test('the ledger comes after the axle, and is asked anew when other loads are counted', () => {
+  const { sure, hands, ask } = trials()
+  ask(plan, 1)
+  vi.advanceTimersByTime(600)
+  const sureness = found(1)
+  hands[0]!.say({ kind: 'done', sureness })
+  expect([hands[0]!.ended, sure.read().ledger]).toEqual([false, null])
+  hands[0]!.say({ kind: 'progress', share: 0.5 })
+  expect(sure.read()).toMatchObject({ sureness, share: 0.5 })
+  const ledger = ledgerOf(1)
+  hands[0]!.say({ kind: 'ledger', ledger })
+  expect(hands[0]!.ended).toBe(true)
+  expect(sure.read()).toEqual({ sureness, ledger, share: null, stopped: false, fault: null })
+  ask(plan, 1, [plan.loads[0]!.id])
+  vi.advanceTimersByTime(600)
+  expect(hands[1]!.asked[0]!.chosen).toEqual(plan.loads.slice(1).map(({ id }) => id))
+})
+
+test('stopped among the trials of the loads, what is known of the axle stays', () => {
+  const { sure, hands, ask } = trials()
+  ask(plan, 1)
+  vi.advanceTimersByTime(600)
+  const sureness = found(1)
+  hands[0]!.say({ kind: 'done', sureness })
+  sure.stop()
+  expect(hands[0]!.ended).toBe(true)
+  expect(sure.read()).toEqual({ sureness, ledger: null, share: null, stopped: true, fault: null })
 })
 
 test('a worker that breaks is said, not hidden', () => {
@@ -106,6 +141,9 @@ test('bands of the lines hold the lines of the budget', () => {
   const bands = lineBands(found(1))
   expect(bands.map(({ id }) => id)).toEqual(['bump', 'droop', 'engagement', 'static'])
   const stands = [axle.travel.bump, -axle.travel.droop, axle.engagement!.wheel, axle.static.position]
+  const loaded = lineBands(found(1), ledgerOf(1)).at(-1)!
+  const { to } = setupLoads(plan, plan.setups[0]!).ledger[1]!.together
+  expect([loaded.id, loaded.low <= to!, loaded.high >= to!]).toEqual(['loaded', true, true])
   for (const [i, { low, high }] of bands.entries()) {
     expect(low).toBeLessThan(stands[i]!)
     expect(high).toBeGreaterThan(stands[i]!)

@@ -1,4 +1,4 @@
-import type { DemandsGeometry } from '../demands-geometry.ts'
+import { type DemandsGeometry, lastCounted } from '../demands-geometry.ts'
 import type { Scene } from '../scene.ts'
 
 interface DemandBarsProps {
@@ -12,8 +12,7 @@ const LEAST = 1.5
 export function DemandBars({ scene, demands }: DemandBarsProps) {
   const { axis, travel, view } = scene
   const balance = view.demands?.balance ?? null
-  const counted = demands.bars.filter(({ span }) => span.counted)
-  const last = counted.find(bar => bar.together) ?? (counted.length === 1 ? counted[0] : undefined)
+  const last = lastCounted(demands)
   const held = (y: number): number => Math.min(Math.max(y, axis.top + 1), axis.bottom - 1)
   const line = held(
     axis.y(balance?.beforeStop == null ? travel.bump : Math.max(travel.engagement ?? travel.bump, travel.droop)),
