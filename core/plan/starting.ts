@@ -53,6 +53,13 @@ const TAKEN = [
   'corner.stop.gap',
 ]
 
+/** Assumed lengths are whole steps of the tape, so that nobody takes them for measured: 1/16 in, or 1 mm. Never shorter than `length`, m. */
+function tapeLength(length: number, units: UnitSystem): number {
+  const step = units === 'inch' ? INCH / 16 : 1e-3
+  // A length that is whole already stays what it is, whatever its last digit.
+  return Math.ceil(length / step - 1e-6) * step
+}
+
 function startingStop({ stroke, gap }: NonNullable<StartingAnswers['stop']>): Stop {
   return {
     kind: 'hydraulic',
@@ -66,7 +73,8 @@ function startingStop({ stroke, gap }: NonNullable<StartingAnswers['stop']>): St
 
 function startingCorner(answers: StartingAnswers, preload: number): Corner {
   const { shockStroke, springRates } = answers
-  const mainFree = Math.max(12 * INCH, (shockStroke + preload) * 1.25) / (1 - ASSUMED.solid)
+  const tape = (length: number) => tapeLength(length, answers.units)
+  const mainFree = tape(Math.max(12 * INCH, (shockStroke + preload) * 1.25) / (1 - ASSUMED.solid))
   const dual = springRates.length > 1
   return {
     cornerMass: answers.cornerMass,
@@ -83,11 +91,11 @@ function startingCorner(answers: StartingAnswers, preload: number): Corner {
     springs: {
       springs: springRates.map((rate, i) =>
         i === springRates.length - 1
-          ? { name: 'main', rate, freeLength: mainFree, solidLength: mainFree * ASSUMED.solid }
+          ? { name: 'main', rate, freeLength: mainFree, solidLength: tape(mainFree * ASSUMED.solid) }
           : { name: 'tender', rate, ...ASSUMED.tender },
       ),
       preload,
-      crossover: dual ? { gap: Math.max(0, shockStroke - answers.shaftShowing) / 2 } : null,
+      crossover: dual ? { gap: tape(Math.max(0, shockStroke - answers.shaftShowing) / 2) } : null,
     },
     stop: answers.stop === null ? null : startingStop(answers.stop),
     tire: ASSUMED.tire,
@@ -114,14 +122,13 @@ const marked = (axle: Axle, taken: readonly string[]): Axle => ({
  * the measured ride height. The result is for `parsePlan` to accept or refuse: answers may contradict each other.
  */
 export function startingPlan(answers: StartingAnswers): Plan {
+  const spacing = tapeLength(ASSUMED.track * ASSUMED.spacing, answers.units)
   const axle: Axle = {
     id: answers.axle,
     suspension: answers.suspension,
     track: ASSUMED.track,
     antiRollRate: 0,
-    ...(answers.suspension === 'solid'
-      ? { shockSpacing: ASSUMED.track * ASSUMED.spacing, stopSpacing: ASSUMED.track * ASSUMED.spacing }
-      : {}),
+    ...(answers.suspension === 'solid' ? { shockSpacing: spacing, stopSpacing: spacing } : {}),
     corner: startingCorner(answers, holdingPreload(answers)),
   }
   return {

@@ -67,12 +67,12 @@ export async function openKept(key: string, shelves: Shelves): Promise<Opened> {
     return { kind: 'document', document: inNoFile(copy, true) }
   }
   await shelves.attempt(shelves.recents.drop(key))
-  return { kind: 'failed', reason: 'The copy Stopgap kept of this plan is not there any more.' }
+  return { kind: 'failed', reason: 'The copy Stopgap kept of this plan has been deleted.' }
 }
 
 export async function openPrevious(key: string, shelves: Shelves): Promise<Opened> {
   const text = await shelves.previous.find(key)
-  if (text === null) return { kind: 'failed', reason: 'The earlier version of this plan is not there any more.' }
+  if (text === null) return { kind: 'failed', reason: 'The earlier version of this plan has been deleted.' }
   const name = titleOf(text) ?? 'Earlier version'
   return { kind: 'document', document: inNoFile({ key: randomUUID(), name, text }, true) }
 }

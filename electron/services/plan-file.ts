@@ -82,7 +82,10 @@ export async function writePlanFile(
     await writeAtomically(path, text)
     return { kind: 'written', basis: digest(text), savedAt: (await stat(path)).mtime.toISOString() }
   } catch (error) {
-    return { kind: 'refused', why: refusal(error) === 'ENOENT' ? 'its folder is not there any more' : reason(error) }
+    return {
+      kind: 'refused',
+      why: refusal(error) === 'ENOENT' ? 'its folder has been moved, renamed or deleted' : reason(error),
+    }
   }
 }
 

@@ -59,7 +59,7 @@ export function Guide() {
           </span>
           {last ? null : (
             <button type="button" className="plain" onClick={end}>
-              Do not show again
+              Skip the rest
             </button>
           )}
           {at === 0 ? null : (

@@ -98,7 +98,8 @@ function WordList({ sought, chosen, onChoose }: ListProps) {
 function Explained({ term }: { readonly term: Term }) {
   const heading = useId()
   return (
-    <section className="help-said" aria-labelledby={heading} aria-live="polite">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls in a small window must scroll by the keys as well
+    <section className="help-said" aria-labelledby={heading} aria-live="polite" tabIndex={0}>
       <h3 id={heading}>{term.name}</h3>
       <div className="help-picture">{term.picture}</div>
       {term.says.map(sentence => (

@@ -13,7 +13,8 @@ const PLACES = [
 
 /** The keys of the window, as this machine writes them. */
 export const KeyTable = () => (
-  <section className="help-said" aria-label="Keys">
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls in a small window must scroll by the keys as well
+  <section className="help-said" aria-label="Keys" tabIndex={0}>
     <h3>Keys</h3>
     <table>
       <thead>

@@ -16,7 +16,7 @@ export const guideSteps: readonly GuideStep[] = [
   },
   {
     name: 'See where the travel goes',
-    says: 'Up and down is wheel travel, in every column. The thick line is where the bump stop comes in. Drag the tag at the right, or use its arrow keys, and everything follows.',
+    says: 'Up and down is wheel travel, in every column. The thick line is where the bump stop comes in. Drag the tag on the axis, or use its arrow keys, and everything follows.',
     part: '.plate',
   },
   {

@@ -76,7 +76,7 @@ describe('what is opened first', () => {
     const desk = await newDesk()
     const missing = await start(desk.run({ file: join(desk.home, 'Gone.stopgap') }))
     expect(missing.document.name).toBe('First demo')
-    expect(missing.report).toBe('“Gone” could not be opened: it is not there any more.')
+    expect(missing.report).toBe('“Gone” could not be opened: it has been moved, renamed or deleted.')
     const file = await desk.put('Odd.stopgap', '{"format":"stopgap-plan","version":2}')
     const newer = await start(desk.run({ file }))
     expect(newer.report).toMatch(/^“Odd” could not be opened: version is 2, written by a newer Stopgap/)

@@ -81,7 +81,7 @@ describe('save', () => {
     await rm(desk.home, { recursive: true })
     expect(await save(mine)).toEqual({
       kind: 'failed',
-      reason: '“Rear” could not be saved: its folder is not there any more.',
+      reason: '“Rear” could not be saved: its folder has been moved, renamed or deleted.',
     })
   })
 
@@ -182,7 +182,7 @@ describe('the window’s own chooser', () => {
     await rm(join(desk.home, 'cars'), { recursive: true })
     expect(await services.handlers.folder({ token: cars })).toEqual({
       kind: 'failed',
-      reason: '“cars” could not be opened: it is not there any more.',
+      reason: '“cars” could not be opened: it has been moved, renamed or deleted.',
     })
   })
 })

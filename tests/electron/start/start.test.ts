@@ -1,13 +1,16 @@
+import { spawn } from 'node:child_process'
 import { chmod, mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { describe, expect, it, vi } from 'vitest'
+import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { budgetOf } from '../../../electron/start/terminal.ts'
 import { newFolder } from '../folder.ts'
 import { openPage } from '../hosts/page.ts'
 import { planText } from '../plan.ts'
 import { startProgram } from './process.ts'
 
-vi.setConfig({ testTimeout: 30_000 })
+vi.setConfig({ testTimeout: 120_000 })
 
+const root = join(import.meta.dirname, '../../..')
 const address = /http:\/\/127\.0\.0\.1:\d+\/enter\?ticket=\S+/
 
 const call = async (page: Window, name: string, request: unknown) => {
@@ -67,11 +70,38 @@ describe('without a display', () => {
     const folder = await newFolder()
     const run = startProgram([join(folder, 'None.stopgap')], { STOPGAP_HOST: 'terminal', STOPGAP_DATA: folder })
     await run.says(address)
-    expect(run.said()).toContain('None.stopgap could not be opened: it is not there any more.')
+    expect(run.said()).toContain('None.stopgap could not be read: there is no such file.')
   })
 })
 
-describe.skipIf(process.platform === 'win32')('with an installed browser', () => {
+it('says everything that is wrong with a file, each by its place', async () => {
+  const folder = await newFolder()
+  const { title: _title, ...rest } = JSON.parse(planText('A plan')) as Record<string, unknown>
+  await writeFile(join(folder, 'Odd.stopgap'), JSON.stringify({ ...rest, units: 'miles' }))
+  const said = await budgetOf(folder, join(folder, 'Odd.stopgap'))
+  expect(said).toContain('2 values are not right')
+  expect(said).toMatch(/units\n {2}found: {2}"miles"/)
+})
+
+it('ends with whoever started it, though that was killed and could not say so', async ({ skip }) => {
+  skip(process.platform === 'win32', 'the starter of this test is a shell Windows does not have')
+  const script = '"$0" --import tsx electron/start/main.ts --serve; echo over'
+  const env = { ...process.env, STOPGAP_DATA: await newFolder() }
+  const shell = spawn('sh', ['-c', script, process.execPath], { cwd: root, env, stdio: ['ignore', 'pipe', 'inherit'] })
+  let said = ''
+  shell.stdout.on('data', (chunk: Buffer) => (said += chunk))
+  await vi.waitFor(() => expect(said).toMatch(address), { timeout: 60_000, interval: 50 })
+  const { origin } = new URL(address.exec(said)![0])
+  expect((await fetch(origin)).status).toBe(403)
+  shell.kill('SIGKILL')
+  await vi.waitFor(() => expect(fetch(origin)).rejects.toThrow(), { timeout: 20_000, interval: 200 })
+})
+
+describe('with an installed browser', () => {
+  beforeEach(({ skip }) =>
+    skip(process.platform === 'win32', 'the stand-in for a browser is a script, which Windows does not start'),
+  )
+
   it('ends with its window, leaves no profile behind, and ends the browser when it is told to end', async () => {
     for (const closes of ['process.exit(0)', 'setTimeout(() => {}, 60_000)']) {
       const folder = await newFolder()
