@@ -7,8 +7,11 @@ import { setTimeout as pause } from 'node:timers/promises'
 import { reason } from '../services/reason.ts'
 
 export interface Launched {
-  /** Settles when the browser has ended and its profile is gone. `why` follows a colon, when it ended badly. */
-  ended: Promise<{ why: string | null }>
+  /**
+   * Settles when the browser has ended and its profile is gone. `why` follows a colon, when it ended badly; `left` says what of
+   * the profile could not be removed.
+   */
+  ended: Promise<{ why: string | null; left: string | null }>
   stop(): void
 }
 
@@ -28,18 +31,22 @@ export async function launch(
     })
   })
   return {
-    ended: ended.finally(() => removeProfile(profile)),
+    ended: ended.then(async ({ why }) => ({ why, left: await removeProfile(profile) })),
     stop: () => child.kill(),
   }
 }
 
 /** Helpers of the browser can outlive it for a moment, and write once more into what was just removed. */
-export async function removeProfile(profile: string): Promise<void> {
+export async function removeProfile(profile: string): Promise<string | null> {
+  let why = 'something writes in it'
   for (let tries = 0; tries < 20; tries++) {
-    await rm(profile, { recursive: true, force: true }).catch((error: unknown) => void reason(error))
+    await rm(profile, { recursive: true, force: true }).catch((error: unknown) => {
+      why = reason(error)
+    })
     await pause(100)
-    if (!existsSync(profile)) return
+    if (!existsSync(profile)) return null
   }
+  return `The browser’s own folder ${profile} could not be removed: ${why}.`
 }
 
 /** A browser from a snap sees neither the temporary folder of others nor hidden folders, only its own. */

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { z } from 'zod'
 import type { LatestWriter } from './latest-writer.ts'
 import { digest } from './plan-file.ts'
+import { refusal } from './reason.ts'
 import { readStored } from './stored.ts'
 
 const schema = z.strictObject({
@@ -63,7 +64,10 @@ export function keptCopies(folder: string, writer: LatestWriter, report: (senten
 
   /** Drops old copies that hold nothing their file does not. Changes that were never saved stay until the person drops them. */
   async function tidy(now: number): Promise<void> {
-    const names = await readdir(folder).catch(() => [])
+    const names = await readdir(folder).catch((error: unknown) => {
+      if (refusal(error) === 'ENOENT') return []
+      throw error
+    })
     for (const name of names.filter(each => each.endsWith('.json'))) {
       const copy = await find(name.slice(0, -'.json'.length))
       if (copy !== null && !isUnsaved(copy) && now - Date.parse(copy.at) > historyStays) {

@@ -72,13 +72,22 @@ async function flushFolder(folder: string) {
   }
 }
 
-/** Removes what a killed writer of the same file left behind. A folder that cannot be listed keeps it. */
+/** Removes what a killed writer of the same file left behind. What the system refuses stays: the save itself is done. */
 async function sweep(folder: string, name: string) {
-  const names = await readdir(folder).catch(() => [])
+  const names = (await unlessRefused(readdir(folder))) ?? []
   for (const left of names.filter(other => other.startsWith(`.${name}${mark}`))) {
-    const found = await stat(join(folder, left)).catch(() => null)
+    const found = await unlessRefused(stat(join(folder, left)))
     if (found !== null && Date.now() - found.mtimeMs > staleAfter) {
-      await rm(join(folder, left), { force: true }).catch(() => undefined)
+      await unlessRefused(rm(join(folder, left), { force: true }))
     }
+  }
+}
+
+async function unlessRefused<T>(work: Promise<T>): Promise<T | null> {
+  try {
+    return await work
+  } catch (error) {
+    if (refusal(error) === null) throw error
+    return null
   }
 }

@@ -20,10 +20,11 @@ export function electronBinary(app: string): string | null {
 }
 
 /** Lets Electron's own installer fetch the program, once. null when it has; else why not, to follow a colon. */
-export async function fetchElectron(app: string): Promise<string | null> {
+export async function fetchElectron(app: string, interrupted: Promise<void>): Promise<string | null> {
   const installer = join(app, 'node_modules', 'electron', 'install.js')
   if (!existsSync(installer)) return 'its package is not installed'
   const child = spawn(process.execPath, [installer], { stdio: 'ignore', timeout: patience })
+  void interrupted.then(() => child.kill())
   return new Promise(resolve => {
     child.once('error', error => resolve(error.message))
     child.once('exit', code => {
@@ -34,19 +35,22 @@ export async function fetchElectron(app: string): Promise<string | null> {
 }
 
 /** Runs the application in Electron until it is closed. `why` is there when it never came up. */
-export async function runElectron(program: string, app: string, file: string | null): Promise<{ why: string | null }> {
+export async function runElectron(
+  program: string,
+  app: string,
+  file: string | null,
+  interrupted: Promise<void>,
+): Promise<{ why: string | null }> {
   const isRoot = process.platform === 'linux' && process.getuid?.() === 0
   // Chromium refuses to run for root with its sandbox.
   const flags = isRoot ? ['--no-sandbox'] : []
   const { ELECTRON_RUN_AS_NODE: _plainNode, ...env } = process.env
   const begun = Date.now()
   const child = spawn(program, [app, ...flags, ...(file === null ? [] : [file])], { stdio: 'inherit', env })
-  const stop = () => child.kill()
-  process.once('SIGTERM', stop)
+  void interrupted.then(() => child.kill())
   return new Promise(resolve => {
     child.once('error', error => resolve({ why: error.message }))
     child.once('exit', (code, signal) => {
-      process.off('SIGTERM', stop)
       const failed = code !== 0 && signal !== 'SIGTERM' && signal !== 'SIGINT' && Date.now() - begun < tooSoon
       resolve({ why: failed ? `it ended at once with ${signal ?? `code ${code}`}` : null })
     })

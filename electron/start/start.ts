@@ -4,6 +4,7 @@ import { browserPlaces, hasDisplay, installedBrowser } from '../browser-host/bro
 import { run } from '../browser-host/run.ts'
 import { appFolder } from '../services/app-folder.ts'
 import { electronBinary, fetchElectron, runElectron } from './electron-binary.ts'
+import { type Interruption, interruption } from './interruption.ts'
 import { budgetOf } from './terminal.ts'
 
 const say = (line: string) => void process.stdout.write(`${line}\n`)
@@ -27,11 +28,12 @@ export async function start(args: readonly string[]): Promise<number> {
   const only = process.env.STOPGAP_HOST
   const takes = (host: string) => !serveOnly && (only === undefined || only === host)
 
-  if (takes('electron') && (await inElectron(app, file))) return 0
+  const interrupted = interruption()
+  if (takes('electron') && (await inElectron(app, file, interrupted))) return 0
+  if (interrupted.happened()) return 0
   if (only === 'electron' && !serveOnly) return 1
 
-  const interrupted = interruption()
-  const common = { app, file, env: process.env, say, fault, interrupted }
+  const common = { app, file, env: process.env, say, fault, interrupted: interrupted.promise }
   if (takes('browser')) {
     const browser = findBrowser()
     if (browser !== null) {
@@ -56,14 +58,15 @@ function wrongWith(args: readonly string[]): string | null {
 }
 
 /** Whether it was shown; if not, a line has said why. */
-async function inElectron(app: string, file: string | null): Promise<boolean> {
+async function inElectron(app: string, file: string | null, { promise, happened }: Interruption): Promise<boolean> {
   if (!hasDisplay(process.platform, process.env)) {
     say('There is no display here, so Electron is not started.')
     return false
   }
   if (electronBinary(app) === null) {
     say('Electron’s program is not here yet; fetching it once (up to a minute) …')
-    const why = await fetchElectron(app)
+    const why = await fetchElectron(app, promise)
+    if (happened()) return false
     if (why !== null) {
       say(`Electron could not be fetched: ${why}. The window will be shown without it.`)
       return false
@@ -74,7 +77,7 @@ async function inElectron(app: string, file: string | null): Promise<boolean> {
     say('Electron was fetched, but its program is not where it should be. The window will be shown without it.')
     return false
   }
-  const { why } = await runElectron(program, app, file)
+  const { why } = await runElectron(program, app, file, promise)
   if (why !== null) say(`Electron did not show the window: ${why}. The window will be shown without it.`)
   return why === null
 }
@@ -87,11 +90,4 @@ function findBrowser(): string | null {
   const browser = installedBrowser(browserPlaces(process.platform, process.env, homedir()))
   if (browser === null) say('No Chrome, Chromium, Edge or Brave was found in the usual places.')
   return browser
-}
-
-/** Settles when the person or the system asks the program to end. Input that is closed does not. */
-function interruption(): Promise<void> {
-  return new Promise(resolve => {
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve())
-  })
 }

@@ -32,7 +32,8 @@ describe('browserPlaces', () => {
 })
 
 describe('installedBrowser', () => {
-  it.skipIf(process.platform === 'win32')('is the first that is there and can be run', async () => {
+  it('is the first that is there and can be run', async ({ skip }) => {
+    skip(process.platform === 'win32', 'Windows has no mark on files that can be run')
     const folder = await newFolder()
     const [text, program] = [join(folder, 'text'), join(folder, 'program')]
     await writeFile(text, '')

@@ -48,7 +48,8 @@ describe('writeAtomically', () => {
     expect(await namesIn(folder)).toEqual(['.a.writing-111111111111', 'a'])
   })
 
-  it.skipIf(process.platform === 'win32')('leaves the old content when only a part of the new one fits', async () => {
+  it('leaves the old content when only a part of the new one fits', async ({ skip }) => {
+    skip(process.platform === 'win32', 'Windows has no limit on the size of files to run into')
     const folder = await newFolder()
     const path = join(folder, 'a')
     await writeFile(path, 'old')
