@@ -121,7 +121,10 @@ const axleSchema = z.strictObject({
   assumed,
 })
 
-const setupSchema = z.strictObject({ id, name, axles: z.array(axleSchema).min(1).max(2) })
+/** The setup another was made from, which may have been removed since, and what was done, each change in words. */
+const madeFrom = z.strictObject({ setup: id, changes: z.array(z.string().min(1).max(300)).max(100) }).optional()
+
+const setupSchema = z.strictObject({ id, name, axles: z.array(axleSchema).min(1).max(2), madeFrom })
 
 /** What every load has; `assumed`: its size is taken on trust until somebody weighs or measures it. */
 const loadHead = { id, name, assumed: z.literal(true).optional() }

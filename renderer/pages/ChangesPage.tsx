@@ -2,9 +2,9 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react'
 import { sayIn } from '../../core/budget/findings/rule.ts'
 import type { Worked } from '../../core/changes/evaluate.ts'
 import { work } from '../../core/changes/propose.ts'
-import { candidateName } from '../../core/changes/propose-words.ts'
 import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import { targetsOf } from '../../core/changes/targets.ts'
+import { changeWords } from '../../core/changes/words.ts'
 import type { Axle } from '../../core/plan/schema.ts'
 import { ProposalMap } from '../charts/map/ProposalMap.tsx'
 import { Switch } from '../fields/Switch.tsx'
@@ -46,10 +46,12 @@ export function ChangesPage() {
 
 function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }) {
   const store = useStore()
-  const { units, planTargets, terrains, made } = useSelectGroup(state => ({
+  const { units, planTargets, terrains, made, origin, setups } = useSelectGroup(state => ({
     units: state.plan.units,
     planTargets: state.plan.targets,
     terrains: state.plan.terrains,
+    origin: shownSetup(state).setup.madeFrom,
+    setups: state.plan.setups,
     made: state.plan.setups.find(each => each.id === state.view.compared && each.id !== id),
   }))
   const say = useMemo(() => sayIn(units), [units])
@@ -83,14 +85,20 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
   const looked = pointed !== null && proposals?.order.includes(pointed) ? pointed : null
   const [way, setWay] = useState<'look' | 'hand'>('look')
   const [took, setTook] = useState<string | null>(null)
-  const take = (next: Axle, words: string): void => {
-    const problems = makeSetup(store, next, words)
+  const take = (next: Axle, changes: readonly string[]): void => {
+    const words = changes.join(' + ')
+    const problems = makeSetup(store, next, changes)
     setTook(
       problems[0] === undefined
         ? words
         : `It cannot be a setup: found ${problems[0].found}, where ${problems[0].wanted} would be right.`,
     )
   }
+  const takeCandidate = ({ axle: next, changes }: Worked): void =>
+    take(
+      next,
+      changes.filter(({ kind }) => kind !== 'settle').map(change => changeWords(change, say)),
+    )
   return (
     <main className="changes" aria-label="Changes">
       <header>
@@ -98,6 +106,12 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
         <span>
           from {setup}, {axle.id}
         </span>
+        {origin === undefined ? null : (
+          <span>
+            made from {setups.find(each => each.id === origin.setup)?.name ?? 'a setup since removed'}:{' '}
+            {origin.changes.join(' + ')}
+          </span>
+        )}
         <Switch
           label="How"
           options={[
@@ -139,7 +153,7 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
               name={setup}
               looked={looked}
               onLook={setPointed}
-              onTake={candidate => take(candidate.axle, candidateName(candidate, say))}
+              onTake={takeCandidate}
               onTarget={(target, value, dragging) => setTarget(store, target, value, dragging ? `map-${target}` : null)}
               onTargetSet={() => closeGesture(store)}
             />
@@ -153,7 +167,7 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
                 course={course?.name ?? null}
                 looked={looked}
                 onLook={setPointed}
-                onTake={candidate => take(candidate.axle, candidateName(candidate, say))}
+                onTake={takeCandidate}
               />
             )}
           </div>

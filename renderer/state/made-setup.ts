@@ -7,9 +7,10 @@ import type { Store } from './store.ts'
 
 /**
  * A new setup: the one shown with one axle as changed. The one shown stays shown, and is compared with the new one; undone as one entry.
- * @param label what undo calls it, and what was done, in words
+ * The new one remembers what it was made from.
+ * @param changes what was done, each in words
  */
-export function makeSetup(store: Store, axle: Axle, label: string): Outcome {
+export function makeSetup(store: Store, axle: Axle, changes: readonly string[]): Outcome {
   const { setups } = store.read().plan
   const id = freeId(
     'proposed',
@@ -19,9 +20,10 @@ export function makeSetup(store: Store, axle: Axle, label: string): Outcome {
     'Proposed',
     setups.map(each => each.name),
   )
-  const problems = edit(store, `new setup ${name}: ${label}`.slice(0, 200), (plan, here) => {
-    const { axles, ...setup } = current(here.setup)
-    plan.setups.push({ ...setup, id, name, axles: axles.map(each => (each.id === axle.id ? axle : each)) })
+  const problems = edit(store, `new setup ${name}: ${changes.join(' + ')}`.slice(0, 200), (plan, here) => {
+    const { axles } = current(here.setup)
+    const madeFrom = { setup: here.setup.id, changes: [...changes] }
+    plan.setups.push({ id, name, axles: axles.map(each => (each.id === axle.id ? axle : each)), madeFrom })
   })
   if (problems.length > 0) return problems
   const next = store.read()

@@ -18,11 +18,15 @@ export function showAxle(store: Store, axle: AxleId): void {
   look(store, { axle, finding: null })
 }
 
-/** Shows a setup; the one it was compared with becomes the one left. */
+/** Shows a setup. One made from another is compared with that one; else the one it was compared with becomes the one left. */
 export function showSetup(store: Store, setup: string): void {
   closeGesture(store)
-  const { setup: before, compared } = store.read().view
-  look(store, { setup, compared: setup === compared ? before : compared, finding: null })
+  const { plan, view } = store.read()
+  const { setup: before, compared } = view
+  const origin = plan.setups.find(({ id }) => id === setup)?.madeFrom?.setup
+  const known = origin !== setup && plan.setups.some(({ id }) => id === origin)
+  const other = known && origin !== undefined ? origin : setup === compared ? before : compared
+  look(store, { setup, compared: other, finding: null })
 }
 
 export const compareWith = (store: Store, compared: string | null) => look(store, { compared })

@@ -19,7 +19,7 @@ interface Props {
   readonly shelf: Shelf
   readonly units: UnitSystem
   readonly targets: Targets
-  readonly onTake: (axle: Axle, words: string) => void
+  readonly onTake: (axle: Axle, changes: readonly string[]) => void
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
@@ -119,7 +119,10 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
               className="chief"
               onClick={() => {
                 if (!candidate.ok) return
-                onTake(candidate.axle, all.map(each => changeWords(each, say)).join(' + '))
+                onTake(
+                  candidate.axle,
+                  all.map(each => changeWords(each, say)),
+                )
                 setDone([])
               }}
             >

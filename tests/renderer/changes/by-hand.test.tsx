@@ -19,7 +19,7 @@ function byHand() {
       shelf={GENERIC_SHELF}
       units="inch"
       targets={{}}
-      onTake={(axle, words) => took.push({ axle, words })}
+      onTake={(axle, changes) => took.push({ axle, words: changes.join(' + ') })}
     />,
     plan,
   )
