@@ -7,6 +7,7 @@ import { inTheBrowser } from './in-the-browser.ts'
 import { proposals } from './propose.ts'
 import { results } from './results.ts'
 import { rides } from './rides.ts'
+import { runs } from './runs.ts'
 import { shipped } from './shipped.ts'
 import { tolerance } from './tolerance.ts'
 
@@ -20,6 +21,7 @@ const benchmarks: readonly Benchmark[] = [
   ...proposals,
   ...tolerance,
   ...rides,
+  ...runs,
   ...shipped,
   ...inTheBrowser,
 ]
