@@ -5,6 +5,7 @@ import { dataFolder } from '../services/data-folder.ts'
 import { faultLine, logIn } from '../services/log.ts'
 import { createServices } from '../services/services.ts'
 import { type Launched, launch } from './launch.ts'
+import { printWithBrowser } from './print.ts'
 import { type Served, serve } from './serve.ts'
 
 const graceForReload = 5000
@@ -40,6 +41,7 @@ export async function run(options: RunOptions): Promise<{ shown: true } | { show
     demos: join(options.app, 'seeds'),
     file: options.file,
     dialogs: null,
+    ...(options.browser !== null && { print: (html: string) => printWithBrowser(options.browser!, html) }),
   })
   const files = join(options.app, 'dist', 'renderer')
   served = await serve({ handlers: services.handlers, files, fault, grace: graceForReload })

@@ -9,6 +9,9 @@ import { z } from 'zod'
 /** Longest plan text, in characters and in bytes. */
 export const longestPlan = 20 * 1024 * 1024
 
+/** Longest page to print, in characters: sheets are a hundredth of it. */
+const longestPage = 8 * 1024 * 1024
+
 /** Stands for a file, a folder or a kept copy during one run. */
 const token = z.string().regex(/^[A-Za-z0-9_-]{22}$/, 'a token given by the host')
 /** Names a document's kept copy. The window makes one (crypto.randomUUID()) for a plan it starts itself. */
@@ -150,6 +153,15 @@ export const messages = {
   },
   /** Drop a kept copy the person does not want. */
   forget: { request: z.strictObject({ key }), reply: nothing },
+  /** A whole page as a PDF, fonts and all inside it. A host without a browser it can print with says so. */
+  pdf: {
+    request: z.strictObject({ html: z.string().min(1).max(longestPage) }),
+    reply: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('pdf'), base64: z.base64() }),
+      z.strictObject({ kind: z.literal('none'), reason: sentence }),
+      failed,
+    ]),
+  },
   /** Something went wrong in the window: for the log. */
   fault: {
     request: z.strictObject({ about: z.string().max(80), message: z.string().max(4000) }),

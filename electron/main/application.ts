@@ -14,6 +14,7 @@ import { nativeDialogs } from './dialogs.ts'
 import { openDoors } from './doors.ts'
 import { fenceContents, fenceSession } from './fences.ts'
 import { menuTemplate } from './menu.ts'
+import { printHidden } from './print.ts'
 import { createWindow, placeOf } from './window.ts'
 import { announceScheme, serveScheme } from './window-scheme.ts'
 
@@ -77,6 +78,7 @@ async function run(data: string, file: string | null) {
     demos: join(root, 'seeds'),
     file,
     dialogs: nativeDialogs(() => window),
+    print: printHidden,
     tell,
     reveal: path => shell.showItemInFolder(path),
   })

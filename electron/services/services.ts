@@ -7,6 +7,7 @@ import { showFolder } from './chooser.ts'
 import { keyOf, openPath, realPathOf } from './documents.ts'
 import { isUnsaved } from './kept.ts'
 import { logIn, withoutQuotes } from './log.ts'
+import { pdfOf } from './pdf.ts'
 import { reason } from './reason.ts'
 import { runsOn } from './runs-on.ts'
 import { save, saveAt, saveIn } from './saving.ts'
@@ -22,6 +23,8 @@ export interface Dialogs {
 }
 
 export interface ServiceOptions {
+  /** Makes a PDF of a page, where the host can; its failures follow a colon. */
+  print?: (html: string) => Promise<Uint8Array>
   host: 'electron' | 'browser'
   version: string
   /** The application's own folder. */
@@ -152,6 +155,7 @@ export function createServices(options: ServiceOptions): Services {
         return { shown: options.reveal !== undefined, place: log.place }
       },
       settings: change,
+      pdf: ({ html }) => pdfOf(html, options.print),
     },
     openOutside: async path => {
       if (shown) options.tell('opened', told(await openPath(path, shelves)))

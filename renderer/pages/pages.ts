@@ -17,6 +17,7 @@ export const pages: readonly PageSpec[] = [
   { id: 'travel', name: 'Travel', page: TravelPage },
   { id: 'terrain', name: 'Terrain', page: later(async () => (await import('./TerrainPage.tsx')).TerrainPage) },
   { id: 'changes', name: 'Changes', page: later(async () => (await import('./ChangesPage.tsx')).ChangesPage) },
+  { id: 'sheets', name: 'Sheets', page: later(async () => (await import('./SheetsPage.tsx')).SheetsPage) },
   { id: 'sure', name: 'How sure', page: later(async () => (await import('./SurePage.tsx')).SurePage) },
 ]
 

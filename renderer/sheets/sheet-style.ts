@@ -46,6 +46,7 @@ box-sizing:border-box;overflow:hidden;display:flex;flex-direction:column;padding
 .sheet .numbers td:nth-child(3){font-weight:600}
 .sheet table.numbers td:first-child{width:auto;font-size:14px;white-space:normal;padding-right:16px}
 .sheet .numbers td:first-child span,.sheet .work td:first-child span,.sheet .work th span{display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;overflow:hidden;overflow-wrap:anywhere}
+.sheet .numbers td:first-child span{-webkit-line-clamp:3}
 .sheet .two{display:grid;grid-template-columns:1fr 1fr;gap:28px;border-top:1px solid var(--ink);padding:6px 0 7px}
 .sheet .two>*{min-width:0}
 .sheet ul,.sheet ol{list-style:none}
