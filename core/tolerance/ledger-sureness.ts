@@ -27,7 +27,7 @@ export interface LedgerSureness {
 }
 
 /** Each trial of the ledger solves every load on the whole car: a tenth of the usual trials finds the ends of a band to one in thirty of its width. */
-export const LEDGER_TRIALS = 1000
+const LEDGER_TRIALS = 1000
 
 interface LedgerFigure {
   readonly id: string
