@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest'
+import type { Plan } from '../../../core/plan/schema.ts'
+import { INCH, PSI } from '../../../core/units/constants.ts'
+import { beyond, builtAxle } from '../../../renderer/sheets/as-built.ts'
+import { LOCAL_RULES, SHOP_CAUTIONS } from '../../../renderer/sheets/cautions.ts'
+import { customerFacts } from '../../../renderer/sheets/customer-facts.ts'
+import { coilover, taped } from '../../../renderer/sheets/figures.ts'
+import { fitting } from '../../../renderer/sheets/Lines.tsx'
+import { type SheetRequest, usualAxle, usualPair } from '../../../renderer/sheets/request.ts'
+import { type Sides, sheetSides } from '../../../renderer/sheets/Sheet.tsx'
+import { sheetHtml, sheetSvg } from '../../../renderer/sheets/sheet-file.tsx'
+import { shopFacts } from '../../../renderer/sheets/shop-facts.ts'
+import { seed, seedBudget, seedNames } from '../../seeds/seed.ts'
+
+const requestFor = (plan: Plan, other: Partial<SheetRequest> = {}): SheetRequest => {
+  const pair = usualPair(plan)
+  const axle = usualAxle(plan, pair.before, pair.after)
+  return { plan, axle, ...pair, paper: 'a4', date: null, ...other }
+}
+
+const sidesFor = (request: SheetRequest): Sides => {
+  const sides = sheetSides(request)
+  if ('problem' in sides) throw new Error(sides.problem)
+  return sides
+}
+
+const plan = seed('before-and-after.stopgap')
+const request = requestFor(plan)
+const sides = sidesFor(request)
+const textOf = (made: ReturnType<typeof sheetHtml>): string => {
+  if (!made.ok) throw new Error(made.problem)
+  return made.text
+}
+
+describe('what the sheets say', () => {
+  it('is about the axle that changes, and the setups that differ', () =>
+    expect([request.axle, request.before, request.after]).toEqual(['rear', 'as-found', 'proposed']))
+
+  it('has the coilover zone of the budget as the first number', () => {
+    const zone = (setup: string) => seedBudget(plan, setup, 'rear').zones.find(({ id }) => id === 'coilover')!.length
+    expect([coilover(sides.before), coilover(sides.after)]).toEqual([zone('as-found'), zone('proposed')])
+    const [first] = customerFacts(plan, sides.before, sides.after).numbers
+    expect([first?.before, first?.after]).toEqual([taped(zone('as-found'), plan), taped(zone('proposed'), plan)])
+  })
+
+  it('has the balance before the stop as the second, and says when nothing is left', () => {
+    const [, second] = customerFacts(plan, sides.before, sides.after).numbers
+    expect(sides.before.ledger.balance.beforeStop).toBeLessThanOrEqual(0)
+    expect([second?.before, second?.after]).toEqual(['nothing', taped(sides.after.ledger.balance.beforeStop!, plan)])
+  })
+
+  it('gives what was found and what is to be, from the plan, and marks what changes', () => {
+    const { rows } = shopFacts(plan, sides.before, sides.after)
+    const [was, is] = [sides.before, sides.after].map(({ axle }) => axle.corner.stop)
+    if (was?.kind !== 'hydraulic' || is?.kind !== 'hydraulic') throw new Error('the demo has no hydraulic stop')
+    expect(rows.find(({ name }) => name === 'stop charge')).toEqual({
+      name: 'stop charge',
+      before: `${Math.round(was.charge / PSI)}\u00a0psi`,
+      after: `${Math.round(is.charge / PSI)}\u00a0psi`,
+      changed: true,
+      tolerance: '± 5\u00a0psi',
+    })
+    expect(rows.find(({ name }) => name === 'shaft showing')?.changed).toBe(false)
+  })
+
+  it('lists the cut with its tolerance, tube and oil where a spacer goes in, and says so where none does', () => {
+    const said = shopFacts(plan, sides.before, sides.after).cut.join(' ')
+    expect(said).toMatch(/Cut it to 1\.000.in, 0\.031.in either way/)
+    expect(said).toMatch(/Leave out .* of oil/)
+    expect(shopFacts(plan, sides.after, sides.after).cut).toEqual([expect.stringMatching(/^No tube to cut/)])
+  })
+
+  it('puts local codes and licensed practice first, and names the source of what was paraphrased', () => {
+    const [first] = customerFacts(plan, sides.before, sides.after).cautions
+    expect(first?.text).toBe(LOCAL_RULES)
+    const shop = textOf(sheetHtml(request, ['shop']))
+    expect(shop.indexOf('Local codes')).toBeLessThan(shop.indexOf('<table'))
+    for (const { source } of SHOP_CAUTIONS) if (source !== null) expect(shop).toContain(source)
+  })
+
+  it('leaves out what has no room, and says how much', () =>
+    expect(fitting(['a', 'b', 'c', 'd'], 3, 'the plan')).toEqual(['a', 'b', 'And 2 more: see the plan.']))
+})
+
+describe('sheets as files', () => {
+  it.each(seedNames)('%s gives both sheets, without a NaN or a missing value', name => {
+    const text = textOf(sheetHtml(requestFor(seed(name)), ['customer', 'shop']))
+    expect(text.match(/class="sheet /g)).toHaveLength(2)
+    expect(text).not.toMatch(/NaN|undefined|Infinity|\bnull\b/)
+  })
+
+  it('takes a title as text, whatever is in it', () => {
+    const title = '<script>alert(1)</script> & “rear”'
+    for (const text of [sheetHtml, sheetSvg].map(make =>
+      textOf(make({ ...request, plan: { ...plan, title } }, ['shop'])),
+    )) {
+      expect(text).toContain('&lt;script&gt;alert(1)')
+      expect(text).not.toContain('<script')
+    }
+  })
+
+  it('fetches nothing: fonts are inside', () => {
+    for (const text of [sheetHtml, sheetSvg].map(make => textOf(make(request, ['customer'])))) {
+      expect(text.match(/url\(data:font\/woff2;base64,/g)).toHaveLength(2)
+      expect(text.replaceAll(/xmlns="[^"]*"/g, '')).not.toMatch(/https?:|<link|src=/)
+    }
+  })
+
+  it('names the setup that is not there', () =>
+    expect(sheetHtml({ ...request, after: 'gone' }, ['shop'])).toEqual({
+      ok: false,
+      problem: 'There is no setup “gone” in this plan. It has as-found, proposed.',
+    }))
+})
+
+describe('what was built', () => {
+  const { before, after } = sides
+  const gap = after.axle.corner.stop!.gap
+  const off = (by: number) => beyond(plan, before.axle, after.axle, { 'corner.stop.gap': gap + by })
+
+  it('is a finding beyond its tolerance, either way, and none within it', () => {
+    expect(off(INCH / 16)).toEqual([])
+    expect(off(INCH / 8)).toEqual([expect.stringMatching(/gap is .*: 1\/8.in more than planned/)])
+    expect(off(-INCH / 8)).toEqual([expect.stringMatching(/less than planned/)])
+  })
+
+  it('takes the place of what was planned, and is no longer assumed', () => {
+    const planned = { ...after.axle, assumed: ['corner.stop.gap', 'corner.unsprungMass'] }
+    const built = builtAxle(planned, { 'corner.stop.gap': 0.05 })
+    expect(built.corner.stop?.gap).toBe(0.05)
+    expect(built.assumed).toEqual(['corner.unsprungMass'])
+    expect(planned.corner.stop?.gap).toBe(gap)
+  })
+})
