@@ -15,12 +15,12 @@ export interface EvenRun {
 }
 
 /** A pause of more steps than this is a gap: nothing is said about what happened in it. */
-export const GAP_STEPS = 5
+const GAP_STEPS = 5
 /** Steps the usual one is taken from, evenly spread over the run. */
 const LOOKED_AT = 20_001
 
 /** The usual time between rows: the median, s; null with fewer than two rows. */
-export function usualStep(time: Float64Array): number | null {
+function usualStep(time: Float64Array): number | null {
   if (time.length < 2) return null
   const every = Math.max(1, Math.floor((time.length - 1) / LOOKED_AT))
   const steps: number[] = []

@@ -33,7 +33,7 @@ export interface RunFigures {
   readonly stopSpeedMax: number
   /** Share of the time in each bar, from full droop to full bump; what lies past the ends is in the end bars. */
   readonly histogram: readonly number[]
-  /** Share of the time at each speed of the shock shaft, from −SHAFT_SPEED_MOST up; closing is positive. */
+  /** Share of the time at each speed of the shock shaft, from −3 m/s up in 60 bars, faster in the end bars; closing is positive. */
   readonly shaftSpeeds: readonly number[]
   /** Share of the time past where each load takes the wheel. */
   readonly beyond: readonly (LoadPlace & { readonly share: number })[]
@@ -42,17 +42,17 @@ export interface RunFigures {
 }
 
 /** The shaft speeds told apart, m/s; faster is in the end bars. */
-export const SHAFT_SPEED_MOST = 3
-export const SHAFT_SPEED_BARS = 60
+const SHAFT_SPEED_MOST = 3
+const SHAFT_SPEED_BARS = 60
 
 /** Pad and stop have parted when the wheel is this far below engagement: less than that is the sensor's noise, m. */
-export const PARTED = 1e-3
+const PARTED = 1e-3
 /** The wheel is at full bump when it is this near, m: a tape's sixteenth. */
-export const AT_BUMP = 1.5e-3
+const AT_BUMP = 1.5e-3
 /** And away from it again from here, m. */
 const AWAY = 5e-3
 /** A car keeps still when its wheels move less than this about where they were, m, for at least this long, s. */
-export const STILL = { within: 2e-3, seconds: 1 } as const
+const STILL = { within: 2e-3, seconds: 1 } as const
 
 /** Keeps count of how often a place is passed upwards; counted again once it was left by so much. */
 class Passings {

@@ -1,5 +1,5 @@
 /** A reading that stays at the highest or lowest of the run for so many rows on end is the sensor's own end, not the car's. */
-export const STUCK_ROWS = 5
+const STUCK_ROWS = 5
 
 /** Share of the rows that stand at the end of what the sensor can tell. @param values as recorded, NaN where missing */
 export function saturatedShare(values: Float64Array): { readonly low: number; readonly high: number } {
