@@ -1,6 +1,9 @@
 import { useCallback, useMemo } from 'react'
 import type { Finding } from '../../core/budget/results.ts'
+import type { AxleId } from '../../core/plan/schema.ts'
 import type { MeasuredCourse } from '../../core/ride/measured-road.ts'
+import { CAR_SIZE, CarDrawing } from '../charts/terrain/CarDrawing.tsx'
+import { carGeometry } from '../charts/terrain/car-geometry.ts'
 import { highestMoment } from '../charts/terrain/moment.ts'
 import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
 import { durationOf, hasStop, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
@@ -61,6 +64,7 @@ const shownParts = (state: State, road: MeasuredCourse | null) => {
     otherBudget: compared?.results.budget ?? null,
     otherModel: compared?.results.model ?? null,
     system: state.plan.units,
+    wheelbase: state.plan.vehicle.wheelbase,
   }
 }
 
@@ -71,9 +75,8 @@ const rode = (ridden: Ridden | null | undefined) => (ridden?.ok ? ridden : null)
 function Riding({ bringing }: { readonly bringing: Bringing }) {
   const { runs, request, view: found } = useRides()
   const road = useOwnRoad()
-  const { terrain, axle, setup, after, budget, model, otherSetup, otherBudget, otherModel, system } = useSelectGroup(
-    useCallback((state: State) => shownParts(state, road), [road]),
-  )
+  const { terrain, axle, setup, after, budget, model, otherSetup, otherBudget, otherModel, system, wheelbase } =
+    useSelectGroup(useCallback((state: State) => shownParts(state, road), [road]))
   const [ridden = null, otherRidden = null] = found.rides
   const view = useMemo((): TerrainView => {
     const shown: RiddenSetup = { name: setup.name, budget, model, ride: rode(ridden) }
@@ -91,6 +94,19 @@ function Riding({ bringing }: { readonly bringing: Bringing }) {
   const focusedFinding = useSelect(state => state.view.finding)
   const onFocusFinding = useCallback((id: string | null) => focusFinding(store, id), [store])
   const playback = usePlayback(durationOf(view), telling)
+
+  const radiusOf = (id: AxleId): number => setup.axles.find(each => each.id === id)?.corner.tire.radius ?? 0
+  const moments = shown.ride?.car ?? null
+  const car =
+    moments === null || trace === null
+      ? null
+      : carGeometry(
+          moments,
+          trace.time,
+          playback.time,
+          { wheelbase, radius: { front: radiusOf('front'), rear: radiusOf('rear') } },
+          CAR_SIZE,
+        )
 
   const landing = terrain.kind === 'landing'
   const sweep = request?.sweep ?? null
@@ -135,6 +151,15 @@ function Riding({ bringing }: { readonly bringing: Bringing }) {
           onFocusFinding={onFocusFinding}
           onTakeFinding={goToFinding}
         />
+        {car === null ? null : <CarDrawing car={car} />}
+        {bringing.trouble === null ? null : (
+          <p className="road-trouble" role="alert">
+            {bringing.trouble}{' '}
+            <button type="button" className="step" onClick={bringing.forget}>
+              Close
+            </button>
+          </p>
+        )}
         {failed.length === 0 ? null : (
           <div className="terrain-told" role="alert">
             {failed.map(words => (

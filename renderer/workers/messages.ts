@@ -36,12 +36,17 @@ export interface FindingsAsk {
 
 export type Ask = RideAsk | FindingsAsk
 
+/** How the whole car moved at the moments of a ride, of both axles; heights in m, 0 with both tires just touching level road. */
+export type CarTrace = Readonly<Record<AxleId, Pick<RideTrace, 'chassis' | 'wheel' | 'road'>>>
+
 /** Every moment of a ride; its arrays change hands without being copied. */
 export type Trace = RideTrace
 
 export interface Rode extends Omit<CornerRide, 'trace'> {
   readonly ok: true
   readonly trace: Trace | null
+  /** Both axles, where every moment of a whole car was asked for. */
+  readonly car: CarTrace | null
   /** How far the body turned, nose down positive, rad; null where each axle moved by itself. */
   readonly pitch: { readonly least: number; readonly most: number } | null
 }

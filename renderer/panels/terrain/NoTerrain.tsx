@@ -5,7 +5,7 @@ import type { Bringing } from './own-road.ts'
 import { RoadFile } from './RoadFile.tsx'
 
 /** A plan without terrain: what to add. */
-export function NoTerrain({ trouble, bring }: Bringing) {
+export function NoTerrain({ trouble, bring }: Pick<Bringing, 'trouble' | 'bring'>) {
   const store = useStore()
   return (
     <div className="no-terrain">

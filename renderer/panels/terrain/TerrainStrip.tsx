@@ -97,12 +97,7 @@ export function TerrainStrip({ playback, bringing, still, children }: StripProps
           </button>
         )}
         {terrain.kind === 'measured' ? <RoadSpeed key={terrain.name} road={terrain} units={units} /> : null}
-        <RoadFile name={road === null ? 'Road from a file' : 'Another file'} className="step" onFile={bringing.bring} />
-        {bringing.trouble === null ? null : (
-          <span className="trouble" role="alert">
-            {bringing.trouble}
-          </span>
-        )}
+        <RoadFile name={road === null ? 'Own road' : 'Another file'} className="step" onFile={bringing.bring} />
       </div>
       <WholeCar />
       {children}

@@ -25,6 +25,7 @@ export interface Bringing {
   /** Why the last file was not taken; null when it was. */
   readonly trouble: string | null
   readonly bring: (file: File) => void
+  readonly forget: () => void
 }
 
 export function useBringing(): Bringing {
@@ -37,7 +38,8 @@ export function useBringing(): Bringing {
     },
     [store],
   )
-  return { trouble, bring }
+  const forget = useCallback(() => setTrouble(null), [])
+  return { trouble, bring, forget }
 }
 
 /** Whether a dropped file may be a road, and not a plan. */

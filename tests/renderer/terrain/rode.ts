@@ -20,5 +20,10 @@ export function rode(name: string, axle: Axle, terrain: Terrain): RiddenSetup {
   const model = cornerModel(axle.corner)
   const outcome = ride(model, terrain)
   if (!outcome.ok) throw new Error(`The sample could not be ridden: ${outcome.reason}.`)
-  return { name, model, budget: axleBudget(axle, { units: 'inch' }, model), ride: { ...outcome, pitch: null } }
+  return {
+    name,
+    model,
+    budget: axleBudget(axle, { units: 'inch' }, model),
+    ride: { ...outcome, car: null, pitch: null },
+  }
 }
