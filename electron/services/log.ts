@@ -41,8 +41,6 @@ export function logIn(folder: string) {
   }
 }
 
-export type Log = ReturnType<typeof logIn>
-
 const nearHome = (path: string): string =>
   path.startsWith(homedir() + sep) ? `~${path.slice(homedir().length)}` : path
 
