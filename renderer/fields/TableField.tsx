@@ -128,7 +128,12 @@ export function TableField({ field, name, columns, fewest, first }: Props) {
           {trouble}
         </p>
       )}
-      <button type="button" className="step" onClick={() => add(rows.length - 1, 0)}>
+      <button
+        type="button"
+        className="step"
+        {...(rows.length === 0 && { 'data-field': field })}
+        onClick={() => add(rows.length - 1, 0)}
+      >
         Add a row
       </button>
     </>
