@@ -59,7 +59,8 @@ export async function run(options: RunOptions): Promise<{ shown: true } | { show
     return { shown: false, why: ended.why ?? 'it closed at once' }
   } finally {
     launched?.stop()
-    await launched?.ended
+    const left = (await launched?.ended)?.left
+    if (left !== undefined && left !== null) options.say(left)
     await served.end()
     await services.settled()
   }
