@@ -65,6 +65,8 @@ const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', exten
   ...quiet,
   root,
   plugins: [packagesIn(packages)],
+  // Sheets are laid out by React in Node too: its development half is left out.
+  define: { 'process.env.NODE_ENV': JSON.stringify('production') },
   ssr: { noExternal: true, external: ['electron'] },
   build: {
     ssr: true,

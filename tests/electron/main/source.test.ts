@@ -22,7 +22,8 @@ const sources = [
 const where = (pattern: RegExp) => sources.filter(({ text }) => pattern.test(text)).map(({ path }) => path)
 
 describe('the sources', () => {
-  it('are really read', () => expect(where(/contextIsolation: true/)).toEqual(['electron/main/window.ts']))
+  it('are really read', () =>
+    expect(where(/contextIsolation: true/)).toEqual(['electron/main/print.ts', 'electron/main/window.ts']))
 
   it.each([
     /nodeIntegration\w*: true/,

@@ -51,7 +51,7 @@ describe('the package', () => {
 
     for (const [name, text] of files) {
       if (!/^dist\/[^/]+\.c?js$/.test(name)) continue
-      const outside = [...text.matchAll(/\b(?:from|require\(|import\()\s*["']([^"'./][^"']*)["']/g)].map(
+      const outside = [...text.matchAll(/\b(?:from|require\(|import\()\s*["']([@\w][\w@./:-]*)["']/g)].map(
         ([, from]) => from,
       )
       expect(
