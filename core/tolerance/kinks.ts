@@ -60,7 +60,8 @@ export function kinksOf({ trial, seed }: Trials, blocks: readonly TrialBlock[]):
       const large = kinds.filter(kind => kind.length > Math.max(SELDOM * having.length, ENOUGH * columns))
       if (large.length < 2) return 1
       const apart = large.reduce((sum, kind) => sum + squaresLeft(kind, x, columns, y), 0)
-      return apart / squaresLeft(large.flat(), x, columns, y)
+      const together = squaresLeft(large.flat(), x, columns, y)
+      return together === 0 ? 1 : apart / together
     })
     const least = Math.min(...left)
     return least <= 1 - EXPLAINS ? REGIMES[left.indexOf(least)]!.why : 'it bends within the tolerances'
