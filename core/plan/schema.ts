@@ -193,6 +193,23 @@ const tolerancesSchema = z.strictObject({
   ),
 })
 
+/** A part of a path that every system can have: no sign that means something to one, no point or space at its ends, none that leads up. */
+const RUN_PART = '[^\\\\/:*?"<>|\\u0000-\\u001f .](?:[^\\\\/:*?"<>|\\u0000-\\u001f]*[^\\\\/:*?"<>|\\u0000-\\u001f .])?'
+const RUN_PATH = new RegExp(`^${RUN_PART}(?:/${RUN_PART})*$`)
+
+/**
+ * A recorded run kept beside the plan, in a file of its own: its path from the plan's folder, folders parted by /, never out of that folder;
+ * and the SHA-256 of what the file held.
+ */
+const runSchema = z.strictObject({
+  id,
+  name,
+  /** The setup that was driven, which may have been removed since. */
+  setup: id,
+  file: z.string().max(1000).regex(RUN_PATH, 'a path from the plan’s folder, such as before.stopgap-run'),
+  digest: z.string().regex(/^[0-9a-f]{64}$/, '64 digits of a SHA-256'),
+})
+
 export const planSchema = z.strictObject({
   format: z.literal('stopgap-plan'),
   version: z.literal(1),
@@ -211,6 +228,7 @@ export const planSchema = z.strictObject({
   terrains: z.array(terrainSchema).max(100),
   targets: targetsSchema.optional(),
   tolerances: tolerancesSchema.optional(),
+  runs: z.array(runSchema).max(200).optional(),
 })
 
 export type Plan = z.infer<typeof planSchema>

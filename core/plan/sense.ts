@@ -228,6 +228,7 @@ export function nonsense(plan: Plan): Problem[] {
   unique(['setups'], 'id', plan.setups, report)
   unique(['loads'], 'id', plan.loads, report)
   unique(['terrains'], 'id', plan.terrains, report)
+  unique(['runs'], 'id', plan.runs ?? [], report)
   plan.setups.forEach((setup, i) => {
     unique(['setups', i, 'axles'], 'id', setup.axles, report)
     setup.axles.forEach((given, j) => {

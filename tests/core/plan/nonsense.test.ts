@@ -113,6 +113,11 @@ const NONSENSE: readonly [what: string, path: string, value: unknown, named?: st
   ['a fall upwards', 'terrains[1].drop', -1],
   ['an unknown road class', 'terrains[2].isoClass', 'I'],
   ['a seed that is no whole number', 'terrains[2].seed', 0.5],
+  ['a run in the folder above', 'runs[0].file', '../before.stopgap-run'],
+  ['a run by its whole path', 'runs[0].file', '/home/before.stopgap-run'],
+  ['a run on a drive', 'runs[0].file', 'C:\\before.stopgap-run'],
+  ['a run in a hidden folder', 'runs[0].file', 'runs/.git/before'],
+  ['a run whose digest is cut', 'runs[0].digest', '0f'],
   ['a share above one', 'targets.coiloverShare', 1.01],
   ['a title of a page', 'title', 'x'.repeat(201)],
 ]

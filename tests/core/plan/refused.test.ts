@@ -30,6 +30,7 @@ describe('unknown keys', () => {
     'loads[0].masses',
     'terrains[2]',
     'targets',
+    'runs[0]',
   ]
   it.each(places.flatMap(place => ['color', '__proto__', 'constructor', 'toString'].map(key => [key, place] as const)))(
     '%s in %s is refused by its path',

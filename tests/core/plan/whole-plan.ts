@@ -128,5 +128,6 @@ export function wholePlan(): Plan {
       { id: 'ledge', name: 'Ledge', kind: 'ledge', height: 0.2, length: 2, speed: 5 },
     ],
     targets: { coiloverShare: 0.5, coiloverTravel: 0.1, landingDrop: 0.5, shockLeft: 0.01, stopPressure: 5e6 },
+    runs: [{ id: 'before', name: 'Before', setup: 'found', file: 'Plan, before.stopgap-run', digest: '0f'.repeat(32) }],
   }
 }
