@@ -178,6 +178,23 @@ const targetsSchema = z.strictObject({
   stopPressure: number(0, 2e9).optional(),
 })
 
+/** Values from one to another by a step, SI. */
+const spanSchema = z.strictObject({ from: number(0, 1e9), to: number(0, 1e9), step: number(1e-12, 1e9) })
+
+/**
+ * What may be changed on an axle where changes are looked for, as somebody chose it last; null: left as it is. Stops and springs by their ids
+ * on the shelf, which is kept apart from plans: one that is not there is passed over.
+ */
+const rangesSchema = z.strictObject({
+  spacers: spanSchema.nullable(),
+  charges: spanSchema.nullable(),
+  oils: spanSchema.nullable(),
+  shims: spanSchema.nullable(),
+  stops: z.array(id).max(1000),
+  springs: z.array(id).max(1000),
+  preload: z.boolean(),
+})
+
 /**
  * How far off measured values may be, where somebody knows better than the usual: the half-width either side of the value, in its own SI
  * unit, by its path behind the axle's id: `front.corner.stop.gap`. It holds for that measurement in every setup.
@@ -227,6 +244,7 @@ export const planSchema = z.strictObject({
   loads: z.array(loadSchema).max(100),
   terrains: z.array(terrainSchema).max(100),
   targets: targetsSchema.optional(),
+  ranges: z.strictObject({ front: rangesSchema.optional(), rear: rangesSchema.optional() }).optional(),
   tolerances: tolerancesSchema.optional(),
   runs: z.array(runSchema).max(200).optional(),
 })
@@ -251,5 +269,9 @@ export type Curve = Shock['compression']
 export type Load = Plan['loads'][number]
 export type Terrain = Plan['terrains'][number]
 export type Tolerances = NonNullable<Plan['tolerances']>
+/** Values from one to another by a step, SI. */
+export type Span = z.infer<typeof spanSchema>
+/** What may be changed on an axle where changes are looked for. */
+export type ChosenRanges = z.infer<typeof rangesSchema>
 export type Targets = NonNullable<Plan['targets']>
 export type UnitSystem = Plan['units']

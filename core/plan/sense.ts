@@ -7,7 +7,7 @@ import { linkageModel } from '../linkage/linkage.ts'
 import { movementOf, REACH } from '../linkage/movement.ts'
 import { cross, minus, size } from '../linkage/vector.ts'
 import { type Problem, pathText } from './problem.ts'
-import type { Axle, Corner, Curve, Linkage, Plan, Point, Shock, Springs, Stop } from './schema.ts'
+import type { Axle, AxleId, ChosenRanges, Corner, Curve, Linkage, Plan, Point, Shock, Springs, Stop } from './schema.ts'
 
 type Path = readonly PropertyKey[]
 type Report = (path: Path, found: string, wanted: string) => void
@@ -218,6 +218,15 @@ function unique(path: Path, key: 'id', items: readonly { readonly id: string }[]
   })
 }
 
+/** What may be changed on an axle: nothing from more to less. */
+function ranges(id: AxleId, given: ChosenRanges, report: Report): void {
+  for (const key of ['spacers', 'charges', 'oils', 'shims'] as const) {
+    const span = given[key]
+    if (span !== null && span.to < span.from)
+      report(['ranges', id, key, 'to'], String(span.to), `no less than the ${span.from} it begins at`)
+  }
+}
+
 /**
  * What is wrong with a plan whose single values are all in range: values that contradict each other or no car can have.
  * Empty when it makes sense; then every model built from it gives finite results.
@@ -229,6 +238,10 @@ export function nonsense(plan: Plan): Problem[] {
   unique(['loads'], 'id', plan.loads, report)
   unique(['terrains'], 'id', plan.terrains, report)
   unique(['runs'], 'id', plan.runs ?? [], report)
+  for (const id of ['front', 'rear'] as const) {
+    const chosen = plan.ranges?.[id]
+    if (chosen !== undefined) ranges(id, chosen, report)
+  }
   plan.setups.forEach((setup, i) => {
     unique(['setups', i, 'axles'], 'id', setup.axles, report)
     setup.axles.forEach((given, j) => {

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import type { Axle, Corner, Linkage, Load, Plan, Targets, Terrain } from '../../core/plan/schema.ts'
+import type { Axle, ChosenRanges, Corner, Linkage, Load, Plan, Targets, Terrain } from '../../core/plan/schema.ts'
 import { arbitraryCorner } from './arbitrary-corner.ts'
 import { between } from './arbitrary-linkage.ts'
 
@@ -49,6 +49,22 @@ const targets: fc.Arbitrary<Targets> = fc.record(
   },
   { requiredKeys: [] },
 )
+
+const span = fc
+  .option(fc.record({ from: between(0, 1), more: between(0, 1), step: between(1e-3, 0.1) }))
+  .map(given => given && { from: given.from, to: given.from + given.more, step: given.step })
+
+const partIds = fc.array(fc.constantFrom('stop-1', 'stop-2', 'spring-1'), { maxLength: 3 })
+
+const chosen: fc.Arbitrary<ChosenRanges> = fc.record({
+  spacers: span,
+  charges: span,
+  oils: span,
+  shims: span,
+  stops: partIds,
+  springs: partIds,
+  preload: fc.boolean(),
+})
 
 const axle = (id: Axle['id'], corner: fc.Arbitrary<Corner>): fc.Arbitrary<Axle> =>
   fc
@@ -103,6 +119,7 @@ export function arbitraryPlan(...kinds: readonly Linkage['kind'][]): fc.Arbitrar
         loads: fc.array(load, { maxLength: 4 }),
         terrains: fc.array(terrain, { maxLength: 4 }),
         targets,
+        ranges: fc.record({ front: chosen, rear: chosen }, { requiredKeys: [] }),
       },
       { requiredKeys: ['title', 'notes', 'units', 'vehicle', 'setups', 'loads', 'terrains'] },
     )

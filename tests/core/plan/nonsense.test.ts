@@ -118,6 +118,10 @@ const NONSENSE: readonly [what: string, path: string, value: unknown, named?: st
   ['a run on a drive', 'runs[0].file', 'C:\\before.stopgap-run'],
   ['a run in a hidden folder', 'runs[0].file', 'runs/.git/before'],
   ['a run whose digest is cut', 'runs[0].digest', '0f'],
+  ['spacers from more to less', 'ranges.front.spacers.to', 0.005],
+  ['charges by no step', 'ranges.front.charges.step', 0],
+  ['shims below nothing', 'ranges.front.shims', { from: -0.01, to: 0.01, step: 0.01 }, 'ranges.front.shims.from'],
+  ['a part without an id', 'ranges.front.stops', [''], 'ranges.front.stops[0]'],
   ['a share above one', 'targets.coiloverShare', 1.01],
   ['a title of a page', 'title', 'x'.repeat(201)],
 ]

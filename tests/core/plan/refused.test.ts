@@ -30,6 +30,9 @@ describe('unknown keys', () => {
     'loads[0].masses',
     'terrains[2]',
     'targets',
+    'ranges',
+    'ranges.front',
+    'ranges.front.spacers',
     'runs[0]',
   ]
   it.each(places.flatMap(place => ['color', '__proto__', 'constructor', 'toString'].map(key => [key, place] as const)))(

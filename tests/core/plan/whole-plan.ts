@@ -128,6 +128,17 @@ export function wholePlan(): Plan {
       { id: 'ledge', name: 'Ledge', kind: 'ledge', height: 0.2, length: 2, speed: 5 },
     ],
     targets: { coiloverShare: 0.5, coiloverTravel: 0.1, landingDrop: 0.5, shockLeft: 0.01, stopPressure: 5e6 },
+    ranges: {
+      front: {
+        spacers: { from: 0.01, to: 0.05, step: 0.005 },
+        charges: { from: 7e5, to: 2e6, step: 5e4 },
+        oils: null,
+        shims: null,
+        stops: ['stop-2'],
+        springs: [],
+        preload: true,
+      },
+    },
     runs: [{ id: 'before', name: 'Before', setup: 'found', file: 'Plan, before.stopgap-run', digest: '0f'.repeat(32) }],
   }
 }
