@@ -12,6 +12,13 @@ export const longestPlan = 20 * 1024 * 1024
 /** Longest page to print, in characters: sheets are a hundredth of it. */
 const longestPage = 8 * 1024 * 1024
 
+/** Largest file of a kept run, bytes: as base64 it goes through every host. */
+export const longestRun = 48 * 1024 * 1024
+const runContent = z.base64().max(4 * Math.ceil(longestRun / 3))
+/** From the plan's folder, as the plan has it: the host looks there and nowhere else. */
+const runPath = z.string().min(1).max(1000)
+const runDigest = z.string().regex(/^[0-9a-f]{64}$/, 'the digest the plan has')
+
 /** Stands for a file, a folder or a kept copy during one run. */
 const token = z.string().regex(/^[A-Za-z0-9_-]{22}$/, 'a token given by the host')
 /** Names a document's kept copy. The window makes one (crypto.randomUUID()) for a plan it starts itself. */
@@ -150,6 +157,23 @@ export const messages = {
   keep: {
     request: z.strictObject({ key, token: token.nullable(), name, text, basis, history: history.optional() }),
     reply: z.discriminatedUnion('kind', [z.strictObject({ kind: z.literal('kept') }), failed]),
+  },
+  /** Put a recorded run into a file of its own beside the plan's file; none that is there is written over. */
+  keepRun: {
+    request: z.strictObject({ token, name, base64: runContent }),
+    reply: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('kept'), file: runPath, digest: runDigest }),
+      failed,
+    ]),
+  },
+  /** Read a run kept beside the plan; `changed` when the file is there but is not what the plan says. */
+  openRun: {
+    request: z.strictObject({ token, file: runPath, digest: runDigest }),
+    reply: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('run'), base64: runContent }),
+      z.strictObject({ kind: z.literal('changed'), base64: runContent, digest: runDigest, reason: sentence }),
+      z.strictObject({ kind: z.literal('missing'), reason: sentence }),
+    ]),
   },
   /** Drop a kept copy the person does not want. */
   forget: { request: z.strictObject({ key }), reply: nothing },

@@ -9,6 +9,7 @@ import { isUnsaved } from './kept.ts'
 import { logIn, withoutQuotes } from './log.ts'
 import { pdfOf } from './pdf.ts'
 import { reason } from './reason.ts'
+import { keepRun, openRun } from './runs-beside.ts'
 import { runsOn } from './runs-on.ts'
 import { save, saveAt, saveIn } from './saving.ts'
 import type { StoredSettings } from './settings.ts'
@@ -139,6 +140,8 @@ export function createServices(options: ServiceOptions): Services {
         return path === null ? { kind: 'cancelled' } : saveAt(path, request, shelves)
       }),
       saveIn: busy.tracked(request => saveIn(request, shelves)),
+      keepRun: busy.tracked(request => keepRun(request, shelves)),
+      openRun: request => openRun(request, shelves),
       forget: busy.tracked(async ({ key }) => {
         await shelves.attempt(shelves.kept.forget(key))
         const entry = (await shelves.recents.list()).find(each => each.key === key)

@@ -8,13 +8,13 @@ const mark = '.writing-'
 const staleAfter = 60_000
 
 /**
- * The file at `path` holds either its old content or all of `text`, whatever happens in between, and is on the disk when this returns.
+ * The file at `path` holds either its old content or all of `content`, whatever happens in between, and is on the disk when this returns.
  * Throws what the system says when it cannot; the old content then stands.
  *
  * Own code, not write-file-atomic 7: that takes a short write for a whole one, so that a disk filling up puts half a file in
  * place; its temporary names can be foreseen by others in a shared folder; and it leaves the folder unflushed.
  */
-export async function writeAtomically(path: string, text: string): Promise<void> {
+export async function writeAtomically(path: string, content: string | Uint8Array): Promise<void> {
   const target = await realpath(path).catch(() => path)
   const folder = dirname(target)
   const temporary = join(folder, `.${basename(target)}${mark}${randomBytes(6).toString('hex')}`)
@@ -24,7 +24,7 @@ export async function writeAtomically(path: string, text: string): Promise<void>
   )
   const file = await open(temporary, 'wx')
   try {
-    await writeAndFlush(file, text)
+    await writeAndFlush(file, content)
     if (mode !== null) await chmod(temporary, mode)
     await renamePatiently(temporary, target)
   } catch (error) {
@@ -35,9 +35,9 @@ export async function writeAtomically(path: string, text: string): Promise<void>
   await sweep(folder, basename(target))
 }
 
-async function writeAndFlush(file: FileHandle, text: string) {
+async function writeAndFlush(file: FileHandle, content: string | Uint8Array) {
   try {
-    await file.writeFile(text, 'utf8')
+    await file.writeFile(content, 'utf8')
     await file.sync()
   } finally {
     await file.close()

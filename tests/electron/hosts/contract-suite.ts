@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises'
+import { readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it, onTestFinished } from 'vitest'
 import { messages } from '../../../electron/contract/contract.ts'
@@ -62,6 +62,29 @@ export function contractSuite(name: string, connect: (desk: Desk) => Promise<Con
       const history = '"\\\n'.repeat(2_000_000)
       const text = planText('Large')
       expect(await host.call('keep', { key, token: null, name, text, basis: null, history })).toEqual({ kind: 'kept' })
+    })
+
+    it('keeps a run beside its plan, and says when it is changed or gone', async () => {
+      await desk.put('Rear.stopgap')
+      const folder = await choose()
+      const token = folder.entries[0]!.token
+      const content = Buffer.from(Uint8Array.from({ length: 3_000_000 }, (_, i) => (i * i) % 251))
+      const base64 = content.toString('base64')
+      await host.call('openFile', { token })
+      const kept = await host.call('keepRun', { token, name: 'Before the work', base64 })
+      expect(kept).toMatchObject({ kind: 'kept', file: 'Rear, Before the work.stopgap-run' })
+      if (kept.kind !== 'kept') throw new Error(kept.reason)
+      const path = join(desk.home, kept.file)
+      expect(content.equals(await readFile(path))).toBe(true)
+      const run = { token, file: kept.file, digest: kept.digest }
+      expect(await host.call('openRun', run)).toEqual({ kind: 'run', base64 })
+      await writeFile(path, 'other')
+      expect(await host.call('openRun', run)).toMatchObject({ kind: 'changed', base64: btoa('other') })
+      await rm(path)
+      expect(await host.call('openRun', run)).toEqual({
+        kind: 'missing',
+        reason: `The run in “${kept.file}” could not be opened: it has been moved, renamed or deleted.`,
+      })
     })
 
     it('remembers settings, and tells them', async () => {

@@ -1,0 +1,100 @@
+import { readFile, realpath, stat } from 'node:fs/promises'
+import { basename, dirname, join } from 'node:path'
+import { KEPT_ENDING } from '../../core/runs/kept-run.ts'
+import { longestRun, type Reply, type Request } from '../contract/contract.ts'
+import { planName } from '../contract/plan-text.ts'
+import { isInside } from './folders.ts'
+import { digest } from './plan-file.ts'
+import { reason, refusal } from './reason.ts'
+import type { Shelves } from './shelves.ts'
+import { writeAtomically } from './write-atomically.ts'
+
+/** Bytes of the plan's name, and of the run's, that go into the file's: with both it stays within what systems take. */
+const mostBytes = 90
+/** Runs of one name beside one plan. */
+const mostAlike = 1000
+
+const tooLarge = `it is larger than ${longestRun / 1024 / 1024} MB`
+
+const folderOf = (token: string, shelves: Shelves): { folder: string; plan: string } | null => {
+  const thing = shelves.tokens.find(token)
+  return thing?.kind === 'file' ? { folder: dirname(thing.path), plan: planName(basename(thing.path)) } : null
+}
+
+/** As every system can have it in a file's name. */
+const plain = (name: string): string => {
+  const clean = name
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
+    .replace(/[\\/:*?"<>|\u0000-\u001f\u007f.]+/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
+  return Buffer.from(clean)
+    .subarray(0, mostBytes)
+    .toString()
+    .replace(/\ufffd+$/, '')
+    .trim()
+}
+
+/** Writes a run beside its plan, under a name that is free. A file that holds the same already is taken as it is. */
+export async function keepRun(
+  { token, name, base64 }: Request<'keepRun'>,
+  shelves: Shelves,
+): Promise<Reply<'keepRun'>> {
+  const failed = (why: string): Reply<'keepRun'> => ({
+    kind: 'failed',
+    reason: `The run “${name}” could not be kept beside the plan: ${why}.`,
+  })
+  const place = folderOf(token, shelves)
+  if (place === null) return failed('Stopgap does not know the plan’s file any more; save the plan first')
+  const content = Buffer.from(base64, 'base64')
+  if (content.byteLength > longestRun) return failed(tooLarge)
+  const is = digest(content)
+  const called = [plain(place.plan), plain(name)].filter(part => part !== '').join(', ') || 'run'
+  try {
+    for (let n = 1; n <= mostAlike; n += 1) {
+      const file = `${called}${n === 1 ? '' : ` ${n}`}${KEPT_ENDING}`
+      const there = await contentOf(join(place.folder, file))
+      if (there === null) await writeAtomically(join(place.folder, file), content)
+      if (there === null || digest(there) === is) return { kind: 'kept', file, digest: is }
+    }
+  } catch (error) {
+    return failed(refusal(error) === 'ENOENT' ? 'its folder has been moved, renamed or deleted' : reason(error))
+  }
+  return failed(`there are ${mostAlike} runs of that name; give it another`)
+}
+
+/** What is in a file; null when nothing is there. Throws what the system says. */
+async function contentOf(path: string): Promise<Uint8Array | null> {
+  try {
+    return await readFile(path)
+  } catch (error) {
+    if (refusal(error) === 'ENOENT') return null
+    throw error
+  }
+}
+
+/** Reads a run from beside its plan, and says whether it is what the plan says it is. */
+export async function openRun(request: Request<'openRun'>, shelves: Shelves): Promise<Reply<'openRun'>> {
+  const { token, file } = request
+  const missing = (why: string): Reply<'openRun'> => ({
+    kind: 'missing',
+    reason: `The run in “${file}” could not be opened: ${why}.`,
+  })
+  const place = folderOf(token, shelves)
+  if (place === null) return missing('Stopgap does not know the plan’s file any more; open the plan again')
+  try {
+    const path = await realpath(join(place.folder, ...file.split('/')))
+    if (!isInside(await realpath(place.folder), path)) return missing('it is not in the plan’s folder')
+    const found = await stat(path)
+    if (!found.isFile()) return missing('it is not a file')
+    if (found.size > longestRun) return missing(tooLarge)
+    const content = await readFile(path)
+    if (content.byteLength > longestRun) return missing(tooLarge)
+    const [is, base64] = [digest(content), content.toString('base64')]
+    if (is === request.digest) return { kind: 'run', base64 }
+    const changed = `The run in “${file}” has changed since it was kept: it is not the one the plan means.`
+    return { kind: 'changed', base64, digest: is, reason: changed }
+  } catch (error) {
+    return missing(reason(error))
+  }
+}
