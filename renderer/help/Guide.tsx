@@ -1,4 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react'
+import { largerDrawn } from '../charts/plate/pointer-in.ts'
 import { remember } from '../state/settings.ts'
 import { showGuide } from '../state/view.ts'
 import { useFiles } from '../window-context.ts'
@@ -79,9 +80,20 @@ export function Guide() {
 function put(note: HTMLElement | null, ring: HTMLElement | null, part: Element | null): void {
   if (note === null || ring === null) return
   const size = { width: note.offsetWidth, height: note.offsetHeight }
-  const room = { width: window.innerWidth, height: window.innerHeight }
+  // The note and its ring are placed in the px they are drawn with, the part is measured in those of the window.
+  const larger = largerDrawn(note)
+  const room = { width: window.innerWidth / larger, height: window.innerHeight / larger }
   const middle = { left: room.width / 2, right: room.width / 2, top: room.height / 3, bottom: room.height / 3 }
-  const rect = part?.getBoundingClientRect() ?? middle
+  const seen = part?.getBoundingClientRect()
+  const rect =
+    seen === undefined
+      ? middle
+      : {
+          left: seen.left / larger,
+          right: seen.right / larger,
+          top: seen.top / larger,
+          bottom: seen.bottom / larger,
+        }
   const { left, top } = notePlace(rect, size, room)
   Object.assign(note.style, { left: `${left}px`, top: `${top}px` })
   ring.hidden = part === null

@@ -6,6 +6,7 @@ import type { Targets } from '../../../core/plan/schema.ts'
 import { INCH } from '../../../core/units/constants.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import { type System, unitOf } from '../../../core/units/quantity.ts'
+import { pointerIn } from '../plate/pointer-in.ts'
 import { useSize } from '../plate/use-size.ts'
 import { type MapPoint, mapScene, pointNear } from './map-scene.ts'
 import { TargetLine } from './TargetLine.tsx'
@@ -40,8 +41,8 @@ export function ProposalMap(props: Props) {
   const { left, right, top, bottom, points, present, shareY, landingX, highest } = scene
   const hatch = useId()
   const at = (event: PointerEvent<SVGSVGElement>): MapPoint | null => {
-    const box = event.currentTarget.getBoundingClientRect()
-    return pointNear(scene, event.clientX - box.left, event.clientY - box.top)
+    const { x, y } = pointerIn(event.currentTarget, event)
+    return pointNear(scene, x, y)
   }
   const lookedPoint = looked === null ? null : (points.find(({ candidate }) => candidate === looked) ?? null)
   const feasible = proposals?.feasible ?? 0
@@ -62,8 +63,7 @@ export function ProposalMap(props: Props) {
             onPointerMove={event => onLook(at(event)?.candidate ?? null)}
             onPointerLeave={() => onLook(null)}
             onPointerUp={event => {
-              const box = event.currentTarget.getBoundingClientRect()
-              const point = pointNear(scene, event.clientX - box.left, event.clientY - box.top)
+              const point = at(event)
               if (point !== null) onTake(point.candidate)
             }}
             style={{ cursor: lookedPoint === null ? 'default' : 'pointer' }}

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
+import { pointerIn } from '../plate/pointer-in.ts'
 
 interface Props {
   readonly label: string
@@ -25,9 +26,9 @@ const KEYS: Readonly<Record<string, number>> = {
 /** A target as a line on the map: dragged, or moved by the keys. */
 export function TargetLine({ label, text, value, most, step, line, valueAt, onChange, onEnd }: Props) {
   const drags = useRef(false)
-  const place = ({ clientX, clientY, currentTarget }: PointerEvent<SVGGElement>): number => {
-    const box = currentTarget.ownerSVGElement!.getBoundingClientRect()
-    const to = valueAt(clientX - box.left, clientY - box.top)
+  const place = (event: PointerEvent<SVGGElement>): number => {
+    const { x, y } = pointerIn(event.currentTarget.ownerSVGElement!, event)
+    const to = valueAt(x, y)
     return Math.round(to / step) * step
   }
   const onKeyDown = (event: KeyboardEvent): void => {

@@ -1,6 +1,7 @@
 import { type PointerEvent, useRef } from 'react'
 import type { System } from '../../../core/units/quantity.ts'
 import { snapWheel } from './handle.ts'
+import { largerDrawn, pointerIn } from './pointer-in.ts'
 import type { WheelAxis } from './wheel-axis.ts'
 
 interface Drag {
@@ -33,7 +34,7 @@ export function useWheelDrag({ axis, wheel, droop, bump, system, onWheel }: Whee
     const hub = Number(held.getAttribute('data-wheel-hub'))
     let startWheel = wheel
     if (held.getAttribute('data-wheel-handle') === 'track') {
-      startWheel = snapWheel(axis.wheelAt(event.clientY - svg.getBoundingClientRect().top), droop, bump, system)
+      startWheel = snapWheel(axis.wheelAt(pointerIn(svg, event).y), droop, bump, system)
       if (startWheel !== wheel) onWheel(startWheel)
     }
     event.preventDefault()
@@ -43,7 +44,7 @@ export function useWheelDrag({ axis, wheel, droop, bump, system, onWheel }: Whee
       pointer: event.pointerId,
       startY: event.clientY,
       startWheel,
-      pixelsPerMetre: hub > 0 ? hub : axis.pixelsPerMetre,
+      pixelsPerMetre: (hub > 0 ? hub : axis.pixelsPerMetre) * largerDrawn(svg),
     }
   }
   const move = (event: PointerEvent<SVGSVGElement>): void => {

@@ -4,6 +4,7 @@ import type { Axle } from '../../../core/plan/schema.ts'
 import { CornerDrawing } from '../drawing/CornerDrawing.tsx'
 import { ChartPatterns } from '../patterns/ChartPatterns.tsx'
 import { FindingMark } from '../plate/FindingMarks.tsx'
+import { pointerIn } from '../plate/pointer-in.ts'
 import { type Size, useSize } from '../plate/use-size.ts'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { momentOf } from './reading.ts'
@@ -79,7 +80,7 @@ function TerrainDrawing(props: DrawingProps) {
   const wheel = Math.min(shown.model.bump, Math.max(shown.model.droop, moment?.wheel ?? 0))
   const scrub = useRef<'trace' | 'overview' | null>(null)
   const go = (event: PointerEvent<SVGSVGElement>): void => {
-    const x = event.clientX - event.currentTarget.getBoundingClientRect().left
+    const { x } = pointerIn(event.currentTarget, event)
     if (scrub.current === 'trace') onTime(across.timeAt(x))
     else onTime(Math.min(1, Math.max(0, (x - across.left) / (across.right - across.left))) * duration)
   }
