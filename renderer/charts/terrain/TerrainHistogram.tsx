@@ -5,10 +5,10 @@ import { OTHER_DASH } from '../plate/cross-lines.ts'
 import { HALO } from '../text/ChartText.tsx'
 import { cutBars, stepsPath, zonePath } from './histogram-geometry.ts'
 import { histogramSentence } from './sentences.ts'
-import type { TerrainScene } from './terrain-scene.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 interface HistogramProps {
-  readonly scene: TerrainScene
+  readonly scene: TravelScene
   readonly patterns: string
 }
 

@@ -7,6 +7,7 @@ import { spansOnStop } from './moment.ts'
 import { markBox } from './ride-marks.ts'
 import type { TerrainScene } from './terrain-scene.ts'
 import { travelLines } from './travel-lines.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 interface LayerProps {
   readonly scene: TerrainScene
@@ -22,7 +23,7 @@ interface MarkedProps {
 }
 
 /** Zone tints behind trace and histogram. */
-export const TerrainTints = memo(function TerrainTints({ scene }: LayerProps) {
+export const TerrainTints = memo(function TerrainTints({ scene }: { readonly scene: TravelScene }) {
   const { frame, axis, travel } = scene
   const width = frame.names.x - frame.trace.x
   const [top, middle, ride] = [axis.y(travel.bump), axis.y(travel.coiloverEnd), axis.y(0)]

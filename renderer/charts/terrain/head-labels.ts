@@ -1,9 +1,9 @@
 import type { Placer } from '../placement/placer.ts'
 import { span } from '../text/span.ts'
-import type { TerrainScene } from './terrain-scene.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 /** Titles and subtitles of the columns. @param subject the terrain's name */
-export function heads(scene: TerrainScene, placer: Placer, subject: string): void {
+export function heads(scene: TravelScene, placer: Placer, subject: string): void {
   const { frame, duration, view } = scene
   const { type, inset } = frame
   const quiet = { size: type.label, ink: 'ink2' } as const

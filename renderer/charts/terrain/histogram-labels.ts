@@ -3,10 +3,10 @@ import type { Placer } from '../placement/placer.ts'
 import { span } from '../text/span.ts'
 import { cutBars, type HistogramZone } from './histogram-geometry.ts'
 import { shownShare } from './shown-share.ts'
-import type { TerrainScene } from './terrain-scene.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 /** How much of the time was spent in each zone, beside its bars. */
-export function zoneShares({ frame, axis, travel, view, shown }: TerrainScene, placer: Placer): void {
+export function zoneShares({ frame, axis, travel, view, shown }: TravelScene, placer: Placer): void {
   const { ride } = view.shown
   if (ride === null || shown === null) return
   const { histogram, type, inset } = frame
@@ -35,7 +35,7 @@ export function zoneShares({ frame, axis, travel, view, shown }: TerrainScene, p
 }
 
 /** What a bar that is cut would reach. */
-export function cutShares({ shown, histogram, axis, frame }: TerrainScene, placer: Placer): void {
+export function cutShares({ shown, histogram, axis, frame }: TravelScene, placer: Placer): void {
   for (const { from, to, share } of cutBars(shown?.bars ?? [], histogram)) {
     const y = (axis.y(from) + axis.y(to)) / 2
     const text = placer.block([span(shownShare(share), { size: frame.type.axis, weight: 600 })])

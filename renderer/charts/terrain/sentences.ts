@@ -2,6 +2,7 @@ import { formatMeasure } from '../../../core/units/format.ts'
 import { onTape, spokenPosition } from '../text/length-spans.ts'
 import { shownShare } from './shown-share.ts'
 import type { RiddenSetup, TerrainScene } from './terrain-scene.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 /** What each chart says, in sentences, for someone who hears the page instead of seeing it. */
 
@@ -18,11 +19,13 @@ export function traceSentence(scene: TerrainScene, subject: string): string {
   return [`Wheel position over ${scene.duration.toFixed(1)} seconds of ${subject}.`, ...setups].join(' ')
 }
 
-export function histogramSentence(scene: TerrainScene): string {
-  const setups = ridden(scene).map(
-    ({ name, ride }) =>
-      `${name}: ${shownShare(ride!.share.droop)} below ride height, ${shownShare(ride!.share.coilover)} between it and engagement, ${shownShare(ride!.share.engagement)} above engagement.`,
-  )
+export function histogramSentence({ view: { shown, other } }: TravelScene): string {
+  const setups = [shown, ...(other === null ? [] : [other])]
+    .filter(({ ride }) => ride !== null)
+    .map(
+      ({ name, ride }) =>
+        `${name}: ${shownShare(ride!.share.droop)} below ride height, ${shownShare(ride!.share.coilover)} between it and engagement, ${shownShare(ride!.share.engagement)} above engagement.`,
+    )
   return ['Time spent at each wheel position.', ...setups].join(' ')
 }
 

@@ -2,9 +2,10 @@ import type { Placer } from '../placement/placer.ts'
 import { rulerNumber } from '../plate/budget-geometry.ts'
 import { span } from '../text/span.ts'
 import type { TerrainScene } from './terrain-scene.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 /** Numbers along the ruler; they stand on the lines. */
-export function rulers({ ruler, rulerRight, view, frame, axis }: TerrainScene, placer: Placer): void {
+export function rulers({ ruler, rulerRight, view, frame, axis }: TravelScene, placer: Placer): void {
   for (const { wheel, y, long } of ruler) {
     if (!long) continue
     const number = rulerNumber(wheel, view.system)
@@ -19,7 +20,7 @@ export function rulers({ ruler, rulerRight, view, frame, axis }: TerrainScene, p
 }
 
 /** How often it bottoms, beside the first time in sight. */
-export function bottomNotes({ shown, view, axis, travel, time, frame }: TerrainScene, placer: Placer): void {
+export function bottomNotes({ shown, view, axis, travel, time, frame }: TravelScene, placer: Placer): void {
   const times = view.shown.ride?.bottoms ?? 0
   const first = shown?.bottoms[0]
   if (times === 0 || first === undefined) return
@@ -40,7 +41,7 @@ export function bottomNotes({ shown, view, axis, travel, time, frame }: TerrainS
 }
 
 /** Numbers of the time axis. */
-export function timeWords({ frame, time }: TerrainScene, placer: Placer): void {
+export function timeWords({ frame, time }: TravelScene, placer: Placer): void {
   const style = { size: frame.type.axis, ink: 'ink2' } as const
   time.ticks.forEach((tick, i) => {
     const text = i === time.ticks.length - 1 ? `${tick} s` : String(tick)

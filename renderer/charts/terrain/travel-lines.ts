@@ -1,11 +1,12 @@
 import { type CrossLine, OTHER_DASH } from '../plate/cross-lines.ts'
-import { sameOnTape, type TerrainScene } from './terrain-scene.ts'
+import { sameOnTape } from './terrain-scene.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 /** Drafting's chain line: ride height. */
 const CHAIN = '14 3 2 3'
 
 /** The lines of the travel page that cross the trace and the histogram, lowest in rank first. */
-export function travelLines({ frame, axis, travel, otherTravel, view }: TerrainScene): CrossLine[] {
+export function travelLines({ frame, axis, travel, otherTravel, view }: TravelScene): CrossLine[] {
   const from = frame.trace.x
   const to = frame.names.x
   const line = (id: CrossLine['id'], wheel: number, width: number, ink: string, dash?: string): CrossLine => ({

@@ -3,11 +3,11 @@ import { Placer } from '../placement/placer.ts'
 import { lengthSpans, onTape } from '../text/length-spans.ts'
 import { type Ink, type Span, shortened, span } from '../text/span.ts'
 import type { TerrainLabels } from './labels.ts'
-import type { TerrainScene } from './terrain-scene.ts'
 import { travelLines } from './travel-lines.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 /** Names of the lines across, at the right edge. */
-export function lineNames(scene: TerrainScene): TerrainLabels {
+export function lineNames(scene: TravelScene): TerrainLabels {
   const { frame, axis, travel, otherTravel, view, measure } = scene
   const { names, type, small } = frame
   const x = names.x + (small ? 6 : 9)
