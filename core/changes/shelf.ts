@@ -1,7 +1,10 @@
 import { circleArea } from '../forces/gas.ts'
+import type { Corner, HydraulicStop } from '../plan/schema.ts'
+import { fits, usable } from '../spacer/fit.ts'
 import type { TubeSize } from '../spacer/tube.ts'
 import { INCH, POUND_FORCE, PSI } from '../units/constants.ts'
 import type { Spring } from './change.ts'
+import { isHydraulic } from './stop-in-corner.ts'
 import type { LooseStop } from './stop-rules.ts'
 
 /** Something kept on the shelf. `generic`: a size as the trade has it, not a part anybody bought; measure what is bought. */
@@ -87,3 +90,30 @@ export const GENERIC_SHELF: Shelf = {
 
 /** The sizes of tube on a shelf. */
 export const tubesOf = ({ tubes }: Shelf): TubeSize[] => tubes.map(({ part }) => part)
+
+/** Of one kind, what somebody put there themselves; the generic ones only while there is nothing else. */
+const ownFirst = <Part>(kept: readonly Kept<Part>[]): readonly Kept<Part>[] => {
+  const own = kept.filter(({ generic }) => !generic)
+  return own.length === 0 ? kept : own
+}
+
+/** What changes are taken from: the user’s own stops, springs and tubes, the generic ones in place of a kind there are none of. */
+export const toHand = ({ stops, springs, tubes }: Shelf): Shelf => ({
+  stops: ownFirst(stops),
+  springs: ownFirst(springs),
+  tubes: ownFirst(tubes),
+})
+
+/** Sizes a spacer of this stop is cut from: the user’s own where one of them can be used, every size on the shelf where none can. */
+export function tubesFor({ shaftDiameter, body }: HydraulicStop, shelf: Shelf): TubeSize[] {
+  const own = tubesOf(toHand(shelf))
+  return fits(own, shaftDiameter, body?.bore ?? null).some(usable) ? own : tubesOf(shelf)
+}
+
+/** The finished tube a spacer of this corner is cut from: the one inside already, else the best that fits; null where there is none. */
+export function tubeOf(corner: Corner, shelf: Shelf): TubeSize | null {
+  if (!isHydraulic(corner)) return null
+  const { shaftDiameter, body, spacer } = corner.stop
+  if (spacer !== undefined) return { outerDiameter: spacer.outerDiameter, wall: spacer.wall }
+  return fits(tubesFor(corner.stop, shelf), shaftDiameter, body?.bore ?? null).find(usable)?.finished ?? null
+}

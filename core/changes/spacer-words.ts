@@ -1,4 +1,6 @@
 import type { Say } from '../budget/findings/rule.ts'
+import type { UnitSystem } from '../plan/schema.ts'
+import { nearestCharge, STEPS } from '../units/steps.ts'
 import type { BeforeAfter, Restored, SpacerEffect } from './spacer-effect.ts'
 
 const pair = ({ before, after }: BeforeAfter, say: (value: number) => string): string =>
@@ -23,14 +25,18 @@ const oilWords =
     value >= 0 ? `leave out ${say(value, 'volume')} of oil` : `put in ${say(-value, 'volume')} of oil`
 
 /** What a spacer does, in sentences: what stays, what moves, what it costs at the same charge, and what brings that back. */
-export function spacerWords(effect: SpacerEffect, say: Say): string[] {
+export function spacerWords(effect: SpacerEffect, units: UnitSystem, say: Say): string[] {
   const length = (value: number): string => say(value, 'length')
   const { engagement, charge, oil } = effect
   const met = ({ before, after }: BeforeAfter<number | null>): string =>
     before === null || after === null
       ? 'the stop is not met before something else ends the travel'
       : `engagement ${say(before, 'length', { sign: true })} becomes ${say(after, 'length', { sign: true })}`
-  const charged = (value: number): string => `charge to ${say(value, 'pressure')}`
+  const charged = (value: number): string => {
+    const [exact, set] = [value, nearestCharge(value, units)].map(each => say(each, 'pressure'))
+    const by = say(STEPS[units].charge, 'pressure')
+    return exact === set ? `charge to ${exact}` : `charge to ${exact} (${set} to the nearest ${by})`
+  }
   return [
     `What stays: the closed position, ${length(effect.closesAt)} along the stop from ride height.`,
     `What moves: ${met(engagement)}; the coilover’s share ${pair(effect.share, value => say(value, 'share'))}; stroke ${pair(effect.stroke, length)}; gap ${pair(effect.gap, length)}; gas ${pair(effect.gasVolume, value => say(value, 'volume'))}.`,

@@ -53,12 +53,13 @@ function wanted(issue: z.core.$ZodIssue): string {
   }
 }
 
-export function problemsOf(issue: z.core.$ZodIssue, value: unknown): Problem[] {
+/** @param file what is being read, as `wanted` names it */
+export function problemsOf(issue: z.core.$ZodIssue, value: unknown, file = 'the plan file'): Problem[] {
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map(key => ({
       path: pathText([...issue.path, key]),
       found: 'an unknown key',
-      wanted: 'only the keys of the plan file',
+      wanted: `only the keys of ${file}`,
     }))
   const found = at(value, issue.path)
   return [

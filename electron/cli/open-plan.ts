@@ -9,8 +9,8 @@ export type OpenedPlan = { readonly ok: true; readonly plan: Plan } | { readonly
 const problemText = ({ path, found, wanted }: Problem): string =>
   `\n${path === '' ? 'the file as a whole' : path}\n  found:  ${found}\n  wanted: ${wanted}\n`
 
-/** Everything that is wrong with a plan, each by its path in the file. */
-const problemsText = (file: string, problems: readonly Problem[]): string =>
+/** Everything that is wrong with a plan or a shelf, each by its path in the file. */
+export const problemsText = (file: string, problems: readonly Problem[]): string =>
   `${file} cannot be used: ${problems.length === 1 ? 'one value is' : `${problems.length} values are`} not right.\n${problems
     .map(problemText)
     .join('')}`

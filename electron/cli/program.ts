@@ -88,7 +88,7 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
     )
   addLoadsCommand(stopgap, print)
   addRideCommand(stopgap, print, io.folder)
-  addProposeCommand(stopgap, print)
+  addProposeCommand(stopgap, print, io)
   addSheetCommand(stopgap, print, io.folder)
   addLogCommand(stopgap, print, io)
   stopgap

@@ -25,6 +25,17 @@ const NAMES: Readonly<Partial<Record<ChangeKind, string>>> = {
   oil: 'oil taken out',
   charge: 'charge',
   hold: 'preload',
+  'pad shim': 'pad shim',
+  stop: 'another stop',
+  spring: 'another main spring',
+}
+
+/** What was looked at. */
+export interface Looked {
+  /** Ranges somebody chose, as the plan keeps them. */
+  readonly chosen: boolean
+  /** Oil taken out as well, because nothing without it met every target. */
+  readonly oil: boolean
 }
 
 /** What was combined, in one order. */
@@ -47,19 +58,21 @@ function candidateText(candidate: Worked, place: number, { present }: Proposals,
 
 /**
  * Proposals for people, in the plan's own units: what is aimed at, how the setup stands, what would do, and why the others would not.
- * @param oil combinations with oil taken out were looked at, because none without met every target
  */
-export function proposeText(plan: Plan, setup: Setup, axle: Axle, found: Proposals, oil: boolean): string {
+export function proposeText(plan: Plan, setup: Setup, axle: Axle, found: Proposals, what: Looked): string {
   const say = sayIn(plan.units)
   const { present, order, feasible, usualTargets, leftOut } = found
   const wanted = new Map(present.targets.map(({ id, wanted: value }) => [id, value]))
   const name = (id: TargetId): string => targetName(id, wanted.get(id)!, say)
   const shown = shortlist(order, SHOWN)
   const count = order.length + found.refused.length
+  const why = what.chosen ? ', as the plan’s own ranges say' : what.oil ? ', oil because none does without' : ''
   const looked =
     count === 0
-      ? 'There is nothing to change here: spacers and charges are for hydraulic stops.'
-      : `${count} combinations of ${listed(kindsOf(found))} were looked at${oil ? ', oil because none does without' : ''}; ${feasible === 0 ? 'none meets every target' : `${feasible} meet every target`}.${leftOut === 0 ? '' : ` ${leftOut} more were not looked at.`}`
+      ? what.chosen
+        ? 'There is nothing to change here: the ranges the plan keeps name nothing this corner has.'
+        : 'There is nothing to change here: spacers and charges are for hydraulic stops.'
+      : `${count} combinations of ${listed(kindsOf(found))} were looked at${why}; ${feasible === 0 ? 'none meets every target' : `${feasible} meet every target`}.${leftOut === 0 ? '' : ` ${leftOut} more were not looked at.`}`
   return [
     paragraph(planTitle(plan)),
     '\n',

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react'
 import { sayIn } from '../../core/budget/findings/rule.ts'
 import type { Worked } from '../../core/changes/evaluate.ts'
 import { work } from '../../core/changes/propose.ts'
+import { firstChosen, rangesOf } from '../../core/changes/ranges.ts'
 import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import { targetsOf } from '../../core/changes/targets.ts'
 import { changeWords } from '../../core/changes/words.ts'
@@ -12,20 +13,17 @@ import { ByHand } from '../panels/changes/ByHand.tsx'
 import { CandidateList } from '../panels/changes/CandidateList.tsx'
 import { ProposeWork } from '../panels/changes/ProposeWork.tsx'
 import { RangeFields } from '../panels/changes/RangeFields.tsx'
-import { type Chosen, firstChosen, rangesOf } from '../panels/changes/ranges-chosen.ts'
 import { setTarget, TargetFields } from '../panels/changes/TargetFields.tsx'
 import { closeGesture } from '../state/edit.ts'
 import { makeSetup } from '../state/made-setup.ts'
 import { createProposing } from '../state/proposing.ts'
+import { chooseRanges } from '../state/ranges.ts'
 import { shownAxle, shownSetup } from '../state/selectors.ts'
 import { showPage, showSetup } from '../state/view.ts'
 import { useSelectGroup, useStore } from '../window-context.ts'
 
 const hire = () =>
   new Worker(new URL('../workers/propose-worker.ts', import.meta.url), { type: 'module', name: 'propose' })
-
-/** Ranges as chosen for each axle of this run: they outlive a look at another page. */
-const remembered = new Map<string, Chosen>()
 
 /** What would meet the targets, what it costs, and how to make it a setup. */
 export function ChangesPage() {
@@ -46,9 +44,10 @@ export function ChangesPage() {
 
 function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }) {
   const store = useStore()
-  const { units, planTargets, terrains, made, origin, setups } = useSelectGroup(state => ({
+  const { units, kept, planTargets, terrains, made, origin, setups } = useSelectGroup(state => ({
     units: state.plan.units,
     planTargets: state.plan.targets,
+    kept: state.plan.ranges?.[axle.id],
     terrains: state.plan.terrains,
     origin: shownSetup(state).setup.madeFrom,
     setups: state.plan.setups,
@@ -57,12 +56,7 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
   const say = useMemo(() => sayIn(units), [units])
   const { targets, usual } = useMemo(() => targetsOf(planTargets), [planTargets])
   const [shelf] = useState(GENERIC_SHELF)
-  const place = `${id} ${axle.id} ${units}`
-  const [chosen, setChosen] = useState(() => remembered.get(place) ?? firstChosen(axle.corner, shelf, units))
-  const choose = (next: Chosen): void => {
-    remembered.set(place, next)
-    setChosen(next)
-  }
+  const chosen = useMemo(() => kept ?? firstChosen(axle.corner, shelf, units), [kept, axle, shelf, units])
   const proposing = useMemo(() => createProposing(hire, Math.max(1, navigator.hardwareConcurrency)), [])
   useEffect(() => proposing.close, [proposing])
   const course = terrains.find(({ kind }) => kind === 'ledge') ?? terrains.find(({ kind }) => kind === 'whoops')
@@ -176,10 +170,11 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
             <RangeFields
               corner={axle.corner}
               chosen={chosen}
+              kept={kept !== undefined}
               shelf={shelf}
               system={units}
               combinations={asked.list.length + asked.leftOut}
-              onChange={choose}
+              onChange={(next, label) => chooseRanges(store, axle.id, next, label)}
             />
           </div>
         </>

@@ -1,6 +1,6 @@
 import { evaluator } from '../../core/changes/evaluate.ts'
 import { combinations, usualRanges } from '../../core/changes/ranges.ts'
-import { GENERIC_SHELF, tubesOf } from '../../core/changes/shelf.ts'
+import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import type { Terrain } from '../../core/plan/schema.ts'
 import { seed } from '../seeds/seed.ts'
 import type { Benchmark, Sample } from './benchmark.ts'
@@ -11,7 +11,7 @@ const axle = plan.setups[0]!.axles.find(({ id }) => id === 'rear')!
 
 /** Processor time of one run over the candidates, ns. */
 function once(course?: Terrain): number {
-  const list = combinations(axle.corner, usualRanges(axle.corner, tubesOf(GENERIC_SHELF))).slice(0, CANDIDATES)
+  const list = combinations(axle.corner, usualRanges(axle.corner, GENERIC_SHELF, plan.units)).slice(0, CANDIDATES)
   if (list.length < CANDIDATES) throw new Error(`only ${list.length} candidates`)
   const evaluate = evaluator({ axle, units: plan.units, targets: plan.targets!, ...(course && { course }) })
   const before = process.cpuUsage()

@@ -3,12 +3,11 @@ import { describe, expect, it } from 'vitest'
 import { evaluator } from '../../core/changes/evaluate.ts'
 import { HIGHEST, landingHeight } from '../../core/changes/landing.ts'
 import { combinations, usualRanges } from '../../core/changes/ranges.ts'
-import { GENERIC_SHELF, tubesOf } from '../../core/changes/shelf.ts'
+import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
 import { arbitraryCorner } from './arbitrary-corner.ts'
 
 const runs = { numRuns: 40, seed: 43 }
-const tubes = tubesOf(GENERIC_SHELF)
 
 describe('the landing height of any corner', () => {
   it('is a height, known one way or the other, and the same again', () => {
@@ -30,7 +29,7 @@ describe('a candidate of any corner', () => {
       fc.property(arbitraryCorner(), fc.nat(), (corner, pick) => {
         const axle = { id: 'rear', suspension: 'independent', track: 1.5, antiRollRate: 0, corner } as const
         const question = { axle, units: 'inch', targets: { coiloverShare: 0.5, landingDrop: 0.3 } } as const
-        const list = combinations(corner, usualRanges(corner, tubes))
+        const list = combinations(corner, usualRanges(corner, GENERIC_SHELF, 'inch'))
         const changes = list[pick % list.length]!
         const among = evaluator(question)
         for (const other of list.slice(0, 3)) among(other)

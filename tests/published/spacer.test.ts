@@ -53,7 +53,7 @@ describe('a stop is charged near 200 psi, more for hard landings (common practic
   }
 
   it('so proposals look on both sides of that, and the generic ones begin there', () => {
-    const { charges } = usualRanges(plainCorner({ stop: plainStop() }), [])
+    const { charges } = usualRanges(plainCorner({ stop: plainStop() }), GENERIC_SHELF, 'inch')
     expect([charges[0]! / PSI, charges.at(-1)! / PSI].map(Math.round)).toEqual([100, 300])
     expect(charges.some(charge => Math.abs(charge / PSI - 200) < 1e-6)).toBe(true)
     for (const { part } of GENERIC_SHELF.stops) expect(part.kind === 'hydraulic' && part.charge).toBe(200 * PSI)

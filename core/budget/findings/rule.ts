@@ -22,6 +22,7 @@ export interface Facts {
   readonly model: CornerModel
   readonly figures: AxleFigures
   readonly targets: Plan['targets']
+  readonly units: Plan['units']
   /** A value with its unit, in the plan's own units. */
   readonly say: Say
 }
@@ -40,5 +41,6 @@ export const factsOf = (
   model,
   figures,
   targets: plan.targets,
+  units: plan.units,
   say,
 })

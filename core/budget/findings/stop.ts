@@ -1,6 +1,7 @@
 import { circleArea, gasPressure } from '../../forces/gas.ts'
 import type { HydraulicStop } from '../../plan/schema.ts'
-import { ATMOSPHERE, INCH, PSI } from '../../units/constants.ts'
+import { ATMOSPHERE, INCH } from '../../units/constants.ts'
+import { chargeBelow } from '../../units/steps.ts'
 import type { Finding } from '../results.ts'
 import type { Rule } from './rule.ts'
 
@@ -145,7 +146,7 @@ const chamberOf = (stop: HydraulicStop) => ({
   volume: stop.gasVolume,
 })
 
-export const overRatedPressure: Rule = ({ model, figures, say }): Finding | null => {
+export const overRatedPressure: Rule = ({ model, figures, units, say }): Finding | null => {
   const { stop } = model.corner
   const pushed = model.parts(model.bump).stopCompression
   if (stop?.kind !== 'hydraulic' || figures.engagement === null || pushed === null) return null
@@ -161,7 +162,7 @@ export const overRatedPressure: Rule = ({ model, figures, say }): Finding | null
     message: `Closed in a hit, the stop reaches ${say(pressure, 'pressure')}; its body is rated ${say(rated, 'pressure')}.`,
     remedy:
       charge > 0
-        ? `Charge to ${say(Math.floor(charge / PSI) * PSI, 'pressure')} or less, or more gas volume.`
+        ? `Charge to ${say(chargeBelow(charge, units), 'pressure')} or less, or more gas volume.`
         : 'More gas volume (less oil): no charge is low enough.',
     values: { pressure, ratedPressure: rated, chargeAtRating: charge },
     field: 'corner.stop.charge',

@@ -5,12 +5,12 @@ import type { Change } from '../../../core/changes/change.ts'
 import { setupDifferences } from '../../../core/changes/differences.ts'
 import { type Candidate, evaluator } from '../../../core/changes/evaluate.ts'
 import { candidateCosts, landingWords } from '../../../core/changes/propose-words.ts'
-import type { Shelf } from '../../../core/changes/shelf.ts'
+import { type Shelf, tubeOf } from '../../../core/changes/shelf.ts'
 import { spacerEffect } from '../../../core/changes/spacer-effect.ts'
 import { spacerWords } from '../../../core/changes/spacer-words.ts'
 import { changeWords } from '../../../core/changes/words.ts'
 import type { Axle, Targets, UnitSystem } from '../../../core/plan/schema.ts'
-import { HAND_KINDS, type HandKind, type HandKindId, tubesFor } from './hand-kinds.ts'
+import { HAND_KINDS, type HandKind, type HandKindId } from './hand-kinds.ts'
 import { NumberField } from './NumberField.tsx'
 import { NitrogenPanel, TubePanel } from './TubePanel.tsx'
 
@@ -38,10 +38,7 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
   const part = 'parts' in kind ? (parts[chosen] ?? kind.parts(shelf)[0]?.id ?? '') : ''
   const value = 'parts' in kind ? 0 : (values[chosen] ?? kind.first(corner, units))
   const change = useMemo(
-    () =>
-      'parts' in kind
-        ? kind.change(corner, shelf, part)
-        : kind.change(corner, value, tubesFor(corner, shelf)[0] ?? null),
+    () => ('parts' in kind ? kind.change(corner, shelf, part) : kind.change(corner, value, tubeOf(corner, shelf))),
     [kind, corner, shelf, part, value],
   )
   const all = useMemo(() => (change === null ? done : [...done, change]), [done, change])
@@ -176,7 +173,7 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
           <>
             <h3>What the spacer does</h3>
             <ul className="reasons">
-              {spacerWords(spacer, say).map(line => (
+              {spacerWords(spacer, units, say).map(line => (
                 <li key={line}>{line}</li>
               ))}
             </ul>

@@ -1,27 +1,34 @@
-import type { Kept, Shelf } from '../../../core/changes/shelf.ts'
+import { CHARGES, MOST_VALUES } from '../../../core/changes/ranges.ts'
+import { type Kept, type Shelf, toHand, tubeOf } from '../../../core/changes/shelf.ts'
 import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
-import type { Corner } from '../../../core/plan/schema.ts'
-import { INCH, PSI } from '../../../core/units/constants.ts'
+import type { ChosenRanges, Corner, Span } from '../../../core/plan/schema.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { Quantity, System } from '../../../core/units/quantity.ts'
+import { STEPS } from '../../../core/units/steps.ts'
 import { NumberField } from './NumberField.tsx'
-import { type Chosen, MOST_VALUES, type Span, STEPS } from './ranges-chosen.ts'
 
 interface Props {
   readonly corner: Corner
-  readonly chosen: Chosen
+  readonly chosen: ChosenRanges
+  /** Chosen by somebody and kept in the plan; else what is usual. */
+  readonly kept: boolean
   readonly shelf: Shelf
   readonly system: System
   readonly combinations: number
-  readonly onChange: (chosen: Chosen) => void
+  /** @param label what was chosen, in a few words; null goes back to what is usual */
+  readonly onChange: (chosen: ChosenRanges | null, label: string) => void
 }
 
 type SpanKey = 'spacers' | 'charges' | 'shims' | 'oils'
 
+/** Steps a range that is switched on begins with. */
+const BEGIN_WITH = { spacers: 8, oils: 4, shims: 4 } as const
+
 /** What may be changed: each range switched on or off, and set by hand. */
-export function RangeFields({ corner, chosen, shelf, system, combinations, onChange }: Props) {
+export function RangeFields({ corner, chosen, kept, shelf, system, combinations, onChange }: Props) {
   const steps = STEPS[system]
   const hydraulic = isHydraulic(corner)
+  const begin = (step: number, count: number): Span => ({ from: step, to: count * step, step })
   const span = (key: SpanKey, title: string, quantity: Quantity, first: Span) => (
     <SpanFields
       title={title}
@@ -29,47 +36,62 @@ export function RangeFields({ corner, chosen, shelf, system, combinations, onCha
       system={system}
       span={chosen[key]}
       first={first}
-      onChange={value => onChange({ ...chosen, [key]: value })}
+      onChange={value => onChange({ ...chosen, [key]: value }, title.toLowerCase())}
+    />
+  )
+  const parts = (key: 'stops' | 'springs', title: string) => (
+    <ShelfChoice
+      title={title}
+      kept={toHand(shelf)[key]}
+      ids={chosen[key]}
+      onChange={ids => onChange({ ...chosen, [key]: [...ids] }, title.toLowerCase())}
     />
   )
   return (
     <section className="ranges" aria-labelledby="ranges-title">
       <h3 id="ranges-title">May be changed</h3>
-      <p>{combinations.toLocaleString('en-US')} combinations.</p>
+      <p>
+        {combinations.toLocaleString('en-US')} {combinations === 1 ? 'combination' : 'combinations'}.{' '}
+        {kept ? (
+          <>
+            Your own ranges, kept in the plan.{' '}
+            <button type="button" className="step" onClick={() => onChange(null, 'what is usual')}>
+              Back to the usual
+            </button>
+          </>
+        ) : (
+          'What is usual; what you set is kept in the plan.'
+        )}
+      </p>
       {hydraulic ? (
         <>
-          {span('spacers', 'Spacer inside the stop', 'length', { from: steps.spacer, to: INCH, step: steps.spacer })}
-          {span('charges', 'Charge', 'pressure', { from: 100 * PSI, to: 300 * PSI, step: steps.charge })}
-          {span('oils', 'Oil left out', 'volume', { from: steps.oil, to: 4 * steps.oil, step: steps.oil })}
+          {span('spacers', 'Spacer inside the stop', 'length', begin(steps.spacer, BEGIN_WITH.spacers))}
+          {chosen.spacers === null || tubeOf(corner, shelf) !== null ? null : (
+            <p className="wrong">
+              No tube on the shelf goes over its shaft, so no spacer is looked at: put its size on.
+            </p>
+          )}
+          {span('charges', 'Charge', 'pressure', {
+            from: CHARGES[system].least,
+            to: CHARGES[system].most,
+            step: steps.charge,
+          })}
+          {span('oils', 'Oil left out', 'volume', begin(steps.oil, BEGIN_WITH.oils))}
         </>
       ) : (
         <p>{corner.stop === null ? 'There is no stop here' : 'An elastomer stop has no charge and takes no spacer'}.</p>
       )}
-      {corner.stop === null
-        ? null
-        : span('shims', 'Shim on the pad', 'length', { from: steps.shim, to: 4 * steps.shim, step: steps.shim })}
+      {corner.stop === null ? null : span('shims', 'Shim on the pad', 'length', begin(steps.shim, BEGIN_WITH.shims))}
       <label className="aimed">
         <input
           type="checkbox"
           checked={chosen.preload}
-          onChange={event => onChange({ ...chosen, preload: event.currentTarget.checked })}
+          onChange={event => onChange({ ...chosen, preload: event.currentTarget.checked }, 'preload')}
         />
         Preload, to hold the ride height
       </label>
-      {corner.stop === null ? null : (
-        <ShelfChoice
-          title="Another stop"
-          kept={shelf.stops}
-          ids={chosen.stops}
-          onChange={stops => onChange({ ...chosen, stops })}
-        />
-      )}
-      <ShelfChoice
-        title="Another main spring"
-        kept={shelf.springs}
-        ids={chosen.springs}
-        onChange={springs => onChange({ ...chosen, springs })}
-      />
+      {corner.stop === null ? null : parts('stops', 'Another stop')}
+      {parts('springs', 'Another main spring')}
     </section>
   )
 }
@@ -140,10 +162,11 @@ interface ChoiceProps {
 
 function ShelfChoice({ title, kept, ids, onChange }: ChoiceProps) {
   if (kept.length === 0) return <p>{title}: nothing on the shelf.</p>
+  const chosen = kept.filter(({ id }) => ids.includes(id)).length
   return (
     <details className="shelf-choice">
       <summary>
-        {title} {ids.length === 0 ? '' : `(${ids.length})`}
+        {title} {chosen === 0 ? '' : `(${chosen} of ${kept.length})`}
       </summary>
       {kept.map(({ id, name, generic }) => (
         <label key={id} className="aimed">
@@ -152,7 +175,7 @@ function ShelfChoice({ title, kept, ids, onChange }: ChoiceProps) {
             checked={ids.includes(id)}
             onChange={event => onChange(event.currentTarget.checked ? [...ids, id] : ids.filter(each => each !== id))}
           />
-          {name} {generic ? <i className="as">generic</i> : null}
+          {name} {generic ? <i className="as">generic, assumed</i> : null}
         </label>
       ))}
     </details>

@@ -1,6 +1,6 @@
 import type { Say } from '../../../core/budget/findings/rule.ts'
 import { nitrogenFacts, nitrogenWords } from '../../../core/changes/nitrogen-facts.ts'
-import { type Shelf, tubesOf } from '../../../core/changes/shelf.ts'
+import { type Shelf, tubesFor } from '../../../core/changes/shelf.ts'
 import { type HydraulicCorner, isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import type { Corner, UnitSystem } from '../../../core/plan/schema.ts'
 import { cutList } from '../../../core/spacer/cut-list.ts'
@@ -25,7 +25,7 @@ const MOST = 8
 export function TubePanel({ before, after, length, shelf, say }: TubeProps) {
   if (!isHydraulic(before)) return null
   const { shaftDiameter, body } = before.stop
-  const sizes = tubesOf(shelf)
+  const sizes = tubesFor(before.stop, shelf)
   const tried = fits(sizes, shaftDiameter, body?.bore ?? null)
   const cut = cutList(after, length, sizes, STEEL, Math.max(before.stop.charge, after.stop.charge))
   const fine = (value: number): string => say(value, 'length', { decimal: true, digits: 3 })

@@ -1,14 +1,12 @@
 import type { Change } from '../../../core/changes/change.ts'
-import { usualRanges } from '../../../core/changes/ranges.ts'
-import { type Shelf, tubesOf } from '../../../core/changes/shelf.ts'
+import type { Shelf } from '../../../core/changes/shelf.ts'
 import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import { anotherStop } from '../../../core/changes/stop-rules.ts'
 import type { Corner, UnitSystem } from '../../../core/plan/schema.ts'
-import { fits, usable } from '../../../core/spacer/fit.ts'
 import type { TubeSize } from '../../../core/spacer/tube.ts'
 import { INCH } from '../../../core/units/constants.ts'
 import type { Quantity } from '../../../core/units/quantity.ts'
-import { STEPS } from './ranges-chosen.ts'
+import { nearestCharge, STEPS } from '../../../core/units/steps.ts'
 
 /** A change made by hand, of one value. */
 export interface ValueKind {
@@ -81,7 +79,7 @@ export const HAND_KINDS: Readonly<Record<HandKindId, HandKind>> = {
     name: 'Charge',
     quantity: 'pressure',
     ask: 'Charge, stop at full length',
-    first: (corner, units) => charge(corner) + 2 * STEPS[units].charge,
+    first: (corner, units) => nearestCharge(charge(corner) + 2 * STEPS[units].charge, units),
     change: (_, value) => ({ kind: 'charge', charge: value }),
   }),
   oil: byValue({
@@ -122,14 +120,4 @@ export const HAND_KINDS: Readonly<Record<HandKindId, HandKind>> = {
     first: (_, units) => 2 * STEPS[units].shim,
     change: (_, rise) => ({ kind: 'ride height', rise }),
   }),
-}
-
-/** The tubes a spacer of this corner can be cut from, the best first: the one inside already and no other, where there is one. */
-export function tubesFor(corner: Corner, shelf: Shelf): TubeSize[] {
-  if (!isHydraulic(corner)) return []
-  const { shaftDiameter, body, spacer } = corner.stop
-  if (spacer !== undefined) return [usualRanges(corner, tubesOf(shelf)).tube].filter(tube => tube !== null)
-  return fits(tubesOf(shelf), shaftDiameter, body?.bore ?? null)
-    .filter(usable)
-    .map(({ finished }) => finished)
 }

@@ -12,7 +12,7 @@ import {
 } from '../../../core/changes/propose-words.ts'
 import { combinations, type Ranges, series, usualRanges } from '../../../core/changes/ranges.ts'
 import { ranked, shortlist } from '../../../core/changes/rank.ts'
-import { GENERIC_SHELF, tubesOf } from '../../../core/changes/shelf.ts'
+import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
 import { targetName, targetsOf } from '../../../core/changes/targets.ts'
 import { cornerModel } from '../../../core/corner/corner.ts'
 import type { Axle, Plan, Targets } from '../../../core/plan/schema.ts'
@@ -25,8 +25,7 @@ const say = sayIn('inch')
 const plan = seed('before-and-after.stopgap')
 const axleOf = (from: Plan, id: Axle['id']): Axle => from.setups[0]!.axles.find(each => each.id === id)!
 const rear = axleOf(plan, 'rear')
-const tubes = tubesOf(GENERIC_SHELF)
-const usual = usualRanges(rear.corner, tubes)
+const usual = usualRanges(rear.corner, GENERIC_SHELF, 'inch')
 const few: Ranges = {
   ...usual,
   spacers: [0.5, 1, 1.5].map(inches => inches * INCH),
@@ -57,11 +56,13 @@ describe('ranges', () => {
   })
 
   it('of the stop as it is: nothing for foam, preload for a car on its stop, the tube inside already', () => {
-    const foam = usualRanges(axleOf(seed('new-chassis.stopgap'), 'rear').corner, tubes)
+    const foam = usualRanges(axleOf(seed('new-chassis.stopgap'), 'rear').corner, GENERIC_SHELF, 'inch')
     expect([foam.spacers, foam.charges]).toEqual([[], []])
-    expect(usualRanges(axleOf(seed('on-its-stops.stopgap'), 'rear').corner, tubes).preload).toBe(true)
+    expect(usualRanges(axleOf(seed('on-its-stops.stopgap'), 'rear').corner, GENERIC_SHELF, 'inch').preload).toBe(true)
     const inside = plan.setups[1]!.axles.find(({ id }) => id === 'rear')!.corner
-    close(usualRanges(inside, []).tube?.wall ?? Number.NaN, 0.095 * INCH, { abs: 1e-9 })
+    close(usualRanges(inside, { stops: [], springs: [], tubes: [] }, 'inch').tube?.wall ?? Number.NaN, 0.095 * INCH, {
+      abs: 1e-9,
+    })
   })
 
   it('make every combination once, the first of nothing', () => {

@@ -51,13 +51,13 @@ describe('what 1 in of spacer does to a stop anybody can follow', () => {
   })
 
   it('says so', () => {
-    const words = spacerWords(effect, say)
+    const words = spacerWords(effect, 'inch', say)
     expect(words[0]).toBe('What stays: the closed position, 6 in along the stop from ride height.')
     expect(words[1]).toContain('engagement +2 in becomes +3 in; the coilover’s share 33 % becomes 50 %')
     expect(words[2]).toContain(
       'What it costs at the same charge: closed in a hit its force 6,374 lb becomes 4,651 lb (27 % less)',
     )
-    expect(words[3]).toMatch(/^For the same force at closing: charge to 279 psi, closed in a hit then at/)
+    expect(words[3]).toMatch(/^For the same force at closing: charge to 279 psi \(280 psi to the nearest 10 psi\), closed in a hit then at/)
     expect(words[5]).toMatch(/^For the same force with the same charge: leave out 0\.02 cu in of oil/)
   })
 })
@@ -66,7 +66,7 @@ describe('a spacer that cannot be made up for', () => {
   it('says when the rating forbids it', () => {
     const effect = spacerEffect(corner(1500 * PSI), spacer, say)
     expect(effect.ok && effect.charge.sameForce).toMatchObject({ found: true, overRated: true })
-    expect(effect.ok && spacerWords(effect, say)[3]).toContain('above what the body is rated for')
+    expect(effect.ok && spacerWords(effect, 'inch', say)[3]).toContain('above what the body is rated for')
   })
 
   it('is refused like any other change', () =>

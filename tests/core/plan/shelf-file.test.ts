@@ -24,7 +24,7 @@ describe('a shelf file', () => {
     shelf.springs[1].part.maker = 'somebody'
     expect(problems(shelf)).toEqual([
       { path: 'stops[0].part.stroke', found: '"long"', wanted: 'a number' },
-      { path: 'springs[1].part.maker', found: 'an unknown key', wanted: 'only the keys of the plan file' },
+      { path: 'springs[1].part.maker', found: 'an unknown key', wanted: 'only the keys of the shelf file' },
     ])
   })
 

@@ -2,8 +2,11 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import type { Change } from '../../../core/changes/change.ts'
+import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
 import { formatPlan } from '../../../core/plan/parse.ts'
 import type { Corner, Plan } from '../../../core/plan/schema.ts'
+import { formatShelf } from '../../../core/plan/shelf-file.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { run } from '../../../electron/cli/main.ts'
 import { plainPlan } from '../../core/loads/plain-car.ts'
@@ -96,6 +99,77 @@ describe('stopgap propose', () => {
     const { code, out } = await propose(car({ coiloverShare: 0.9 }, { stop: null }), '--axle', 'rear')
     expect(code).toBe(0)
     expect(out).toContain('There is nothing to change here: spacers and charges are for hydraulic stops.')
+  })
+
+  it('takes stops, springs and tubes from a shelf, and says which kinds were combined', async () => {
+    const kept = <Part>(id: string, part: Part) => ({ id, name: id, generic: false, part })
+    const stiff = { name: 'main', rate: 61_000, freeLength: 16 * INCH, solidLength: 6 * INCH }
+    const { gap: _, spacer: __, ...long } = plainStop({ stroke: 2 * INCH, gasVolume: 10 * INCH ** 3 })
+    writeFileSync(
+      path.join(folder, 'shelf.json'),
+      formatShelf({ ...GENERIC_SHELF, stops: [kept('long', long)], springs: [kept('stiff', stiff)] }),
+    )
+    const { code, out, err } = await propose(
+      car({ coiloverShare: 0.62 }),
+      '--axle',
+      'rear',
+      '--shelf',
+      'shelf.json',
+      '--json',
+    )
+    expect([code, err]).toEqual([0, ''])
+    const found = JSON.parse(out)
+    const kinds = new Set(
+      [...found.candidates, ...found.refused].flatMap(({ changes }) => changes.map(({ kind }: Change) => kind)),
+    )
+    expect(kinds.has('stop') && kinds.has('spring') && kinds.has('spacer')).toBe(true)
+    const { out: text } = await propose(car({ coiloverShare: 0.62 }), '--axle', 'rear', '--shelf', 'shelf.json')
+    expect(text.replace(/\s+/g, ' ')).toMatch(
+      /combinations of spacer, charge, another stop and another main spring were looked at/,
+    )
+  })
+
+  it('says at which place a shelf is wrong, what was found and what would be right', async () => {
+    const refused = async (text: string) => {
+      writeFileSync(path.join(folder, 'bad.json'), text)
+      return propose(car({ coiloverShare: 0.62 }), '--axle', 'rear', '--shelf', 'bad.json')
+    }
+    const shelf = JSON.parse(formatShelf(GENERIC_SHELF))
+    shelf.springs[2].part.rate = 'soft'
+    const wrong = await refused(JSON.stringify(shelf))
+    expect([wrong.code, wrong.out]).toEqual([2, ''])
+    expect(wrong.err).toBe(
+      'bad.json cannot be used: one value is not right.\n\nsprings[2].part.rate\n  found:  "soft"\n  wanted: a number\n',
+    )
+    expect((await refused('{"format":"stopgap-plan"}')).err).toContain('wanted: "stopgap-shelf"')
+    expect((await refused('\u0000')).code).toBe(2)
+    const missing = await propose(car(undefined), '--axle', 'rear', '--shelf', 'nowhere.json')
+    expect([missing.code, missing.err]).toEqual([2, 'nowhere.json could not be read: there is no such file.\n'])
+  })
+
+  it('looks at the ranges somebody chose, where the plan keeps them', async () => {
+    const chosen = {
+      spacers: null,
+      charges: { from: 190 * PSI, to: 210 * PSI, step: 10 * PSI },
+      oils: null,
+      shims: { from: INCH / 8, to: INCH / 4, step: INCH / 8 },
+      stops: [],
+      springs: [],
+      preload: false,
+    }
+    const { out } = await propose({ ...car({ coiloverShare: 0.62 }), ranges: { rear: chosen } }, '--axle', 'rear')
+    expect(out.replace(/\s+/g, ' ')).toMatch(
+      /combinations of charge and pad shim were looked at, as the plan’s own ranges say;/,
+    )
+  })
+
+  it('works in bar and millimetres where the plan does', async () => {
+    const { out } = await propose({ ...car({ coiloverShare: 0.62 }), units: 'metric' }, '--axle', 'rear', '--json')
+    const charges = new Set<number>()
+    for (const { changes } of JSON.parse(out).candidates)
+      for (const change of changes) if (change.kind === 'charge') charges.add(change.charge / 5e4)
+    expect(charges.size).toBeGreaterThan(10)
+    for (const halves of charges) expect(Math.abs(halves - Math.round(halves))).toBeLessThan(1e-9)
   })
 
   it('explains what it cannot do: no axle, another axle, another setup', async () => {

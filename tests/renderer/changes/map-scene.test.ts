@@ -7,7 +7,10 @@ import { seed } from '../../seeds/seed.ts'
 
 const plan = seed('before-and-after.stopgap')
 const axle = plan.setups[0]!.axles.find(({ id }) => id === 'rear')!
-const ranges = { ...usualRanges(axle.corner, []), charges: [120, 200, 280].map(psi => psi * PSI) }
+const ranges = {
+  ...usualRanges(axle.corner, { stops: [], springs: [], tubes: [] }, 'inch'),
+  charges: [120, 200, 280].map(psi => psi * PSI),
+}
 const proposals = proposed(propose(axle, plan, ranges, { landing: 'energy' }))
 const targets = { coiloverShare: 0.45, landingDrop: 18 * INCH }
 const scene = mapScene(500, 400, proposals, targets, 'inch')

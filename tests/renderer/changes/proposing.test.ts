@@ -8,7 +8,10 @@ import { seed } from '../../seeds/seed.ts'
 
 const plan = seed('before-and-after.stopgap')
 const axle = plan.setups[0]!.axles.find(({ id }) => id === 'rear')!
-const ranges = (charges: number[]) => ({ ...usualRanges(axle.corner, []), charges })
+const ranges = (charges: number[]) => ({
+  ...usualRanges(axle.corner, { stops: [], springs: [], tubes: [] }, 'inch'),
+  charges,
+})
 const how = { landing: 'energy' } as const
 
 class SomeHand implements ProposeHand {
