@@ -9,6 +9,9 @@ import { z } from 'zod'
 /** Longest plan text, in characters and in bytes. */
 export const longestPlan = 20 * 1024 * 1024
 
+/** Longest text of a shelf, in characters: a thousand parts of each kind are a tenth of it. */
+const longestShelf = 8 * 1024 * 1024
+
 /** Longest page to print, in characters: sheets are a hundredth of it. */
 const longestPage = 8 * 1024 * 1024
 
@@ -17,6 +20,8 @@ export const longestRun = 48 * 1024 * 1024
 const runContent = z.base64().max(4 * Math.ceil(longestRun / 3))
 /** From the plan's folder, as the plan has it: the host looks there and nowhere else. */
 const runPath = z.string().min(1).max(1000)
+/** The file of recipes, as core/plan/recipe-file.ts writes it. */
+const recipesText = z.string().max(4 * 1024 * 1024)
 const runDigest = z.string().regex(/^[0-9a-f]{64}$/, 'the digest the plan has')
 
 /** Stands for a file, a folder or a kept copy during one run. */
@@ -25,6 +30,8 @@ const token = z.string().regex(/^[A-Za-z0-9_-]{22}$/, 'a token given by the host
 const key = z.string().regex(/^[A-Za-z0-9-]{8,64}$/, '8 to 64 letters, digits and -')
 const name = z.string().min(1).max(255)
 const text = z.string().max(longestPlan)
+/** Stops, springs and tubes kept across plans, as the text of a shelf file. */
+const shelfText = z.string().max(longestShelf)
 /** The undo history in the window's own form; nobody else reads it. */
 const history = z.string().max(2 * longestPlan)
 const when = z.iso.datetime()
@@ -174,6 +181,20 @@ export const messages = {
       z.strictObject({ kind: z.literal('changed'), base64: runContent, digest: runDigest, reason: sentence }),
       z.strictObject({ kind: z.literal('missing'), reason: sentence }),
     ]),
+  },
+  /** What is on the shelf; null: nobody has put anything on it. */
+  shelf: { request: nothing, reply: z.strictObject({ text: shelfText.nullable(), report: sentence.optional() }) },
+  /** Keep the shelf as it is now in the application's own folder. The last one counts. */
+  keepShelf: {
+    request: z.strictObject({ text: shelfText }),
+    reply: z.discriminatedUnion('kind', [z.strictObject({ kind: z.literal('kept') }), failed]),
+  },
+  /** How kinds of recorded files were read before. */
+  recipes: { request: nothing, reply: z.strictObject({ text: recipesText, report: sentence.optional() }) },
+  /** Remember these, in place of those before. */
+  keepRecipes: {
+    request: z.strictObject({ text: recipesText }),
+    reply: z.discriminatedUnion('kind', [z.strictObject({ kind: z.literal('kept') }), failed]),
   },
   /** Drop a kept copy the person does not want. */
   forget: { request: z.strictObject({ key }), reply: nothing },

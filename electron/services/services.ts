@@ -142,6 +142,12 @@ export function createServices(options: ServiceOptions): Services {
       saveIn: busy.tracked(request => saveIn(request, shelves)),
       keepRun: busy.tracked(request => keepRun(request, shelves)),
       openRun: request => openRun(request, shelves),
+      recipes: async () => {
+        const text = await shelves.recipes.read()
+        const sentences = shelves.takeReports()
+        return { text, report: sentences.length === 0 ? undefined : sentences.join(' ') }
+      },
+      keepRecipes: busy.tracked(shelves.recipes.keep),
       forget: busy.tracked(async ({ key }) => {
         await shelves.attempt(shelves.kept.forget(key))
         const entry = (await shelves.recents.list()).find(each => each.key === key)
@@ -158,6 +164,12 @@ export function createServices(options: ServiceOptions): Services {
         return { shown: options.reveal !== undefined, place: log.place }
       },
       settings: change,
+      shelf: async () => {
+        const text = await shelves.parts.read()
+        const sentences = shelves.takeReports()
+        return { text, report: sentences.length === 0 ? undefined : sentences.join(' ') }
+      },
+      keepShelf: busy.tracked(request => shelves.parts.keep(request)),
       pdf: ({ html }) => pdfOf(html, options.print),
     },
     openOutside: async path => {

@@ -1,9 +1,11 @@
 import { join } from 'node:path'
 import { type KeptCopies, keptCopies } from './kept.ts'
 import { latestWriter } from './latest-writer.ts'
+import { type PartsShelf, partsShelf } from './parts-shelf.ts'
 import { type PreviousVersions, previousVersions } from './previous.ts'
 import { reason } from './reason.ts'
 import { type RecentPlans, recentPlans } from './recents.ts'
+import { type RecipeStore, storedRecipes } from './recipes.ts'
 import { type SettingsStore, storedSettings } from './settings.ts'
 import { createTokens, type Tokens } from './tokens.ts'
 
@@ -14,6 +16,9 @@ export interface Shelves {
   previous: PreviousVersions
   recents: RecentPlans
   settings: SettingsStore
+  recipes: RecipeStore
+  /** Stops, springs and tubes somebody keeps to hand. */
+  parts: PartsShelf
   /** Waits for bookkeeping; a refusal of the system is reported, and stops nothing. */
   attempt(work: Promise<unknown>): Promise<void>
   /** Sentences the person has not been told yet, each once. */
@@ -34,6 +39,8 @@ export function shelvesIn(folder: string): Shelves {
     previous: previousVersions(join(folder, 'previous'), writer),
     recents: recentPlans(join(folder, 'recent.json'), writer, report),
     settings: storedSettings(join(folder, 'settings.json'), writer, report),
+    parts: partsShelf(join(folder, 'shelf.json'), writer, report),
+    recipes: storedRecipes(join(folder, 'recipes.json'), writer, report),
     attempt: async work => {
       try {
         await work

@@ -1,6 +1,8 @@
 import { readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it, onTestFinished } from 'vitest'
+import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
+import { formatShelf } from '../../../core/plan/shelf-file.ts'
 import { messages } from '../../../electron/contract/contract.ts'
 import type { Services } from '../../../electron/services/services.ts'
 import { type Host, HostRefused } from '../../../renderer/host.ts'
@@ -94,6 +96,15 @@ export function contractSuite(name: string, connect: (desk: Desk) => Promise<Con
       expect(await host.call('settings', { theme: 'dark' })).toEqual({ theme: 'dark' })
       expect(await told).toEqual({ theme: 'dark' })
       expect((await host.call('start', {})).settings).toEqual({ theme: 'dark' })
+    })
+
+    it('keeps a shelf of stops, springs and tubes across plans', async () => {
+      expect(await host.call('shelf', {})).toEqual({ text: null })
+      const text = formatShelf(GENERIC_SHELF)
+      expect(await host.call('keepShelf', { text })).toEqual({ kind: 'kept' })
+      expect(await host.call('shelf', {})).toEqual({ text })
+      expect(await host.call('keepShelf', { text: '{}' })).toMatchObject({ kind: 'failed' })
+      expect(await host.call('shelf', {})).toEqual({ text })
     })
 
     it('tells of a file opened from outside, until the window stops listening', async () => {
