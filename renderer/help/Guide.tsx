@@ -17,10 +17,16 @@ export function Guide() {
   const last = at === guideSteps.length - 1
 
   useLayoutEffect(() => {
-    const place = () => put(note.current, ring.current, document.querySelector(step.part))
+    const part = document.querySelector(step.part)
+    const place = () => put(note.current, ring.current, part)
+    part?.scrollIntoView({ block: 'nearest' })
     place()
     window.addEventListener('resize', place)
-    return () => window.removeEventListener('resize', place)
+    window.addEventListener('scroll', place)
+    return () => {
+      window.removeEventListener('resize', place)
+      window.removeEventListener('scroll', place)
+    }
   }, [step])
 
   // The keyboard begins at the note, and goes back to where it was.

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import type { Finding, Severity } from '../../../core/budget/results.ts'
 import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
 import { plainName } from '../../fields/field-spec.ts'
@@ -19,14 +20,20 @@ const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: '
 export function Findings() {
   const findings = useFindings()
   const why = useDiagnosis()
+  const chances = useSureView().sureness?.findings
   return (
     <section className="find" aria-label="Findings">
       <h2>
         Findings <span>{countedFindings(findings)}</span>
       </h2>
       <ol>
-        {findings.map((finding, i) => (
-          <FindingLine key={finding.id} finding={finding} number={i + 1} />
+        {findings.map(({ id, severity, message, remedy, field }, i) => (
+          <FindingLine
+            key={id}
+            {...{ id, severity, message, remedy, field }}
+            number={i + 1}
+            chance={chances?.find(each => each.id === id)?.chance}
+          />
         ))}
         {why === null ? null : <WhyLine {...why} />}
       </ol>
@@ -34,12 +41,16 @@ export function Findings() {
   )
 }
 
-function FindingLine({ finding, number }: { finding: Finding; number: number }) {
+interface LineProps extends Pick<Finding, 'id' | 'severity' | 'message' | 'remedy' | 'field'> {
+  readonly number: number
+  /** Share of the trials that find it; undefined while that is not known. */
+  readonly chance: number | undefined
+}
+
+const FindingLine = memo(function FindingLine({ id, severity, message, remedy, field, number, chance }: LineProps) {
   const store = useStore()
-  const focused = useSelect(state => state.view.finding === finding.id)
-  const { id, severity, message, remedy, field } = finding
+  const focused = useSelect(state => state.view.finding === id)
   const spec = specOf(field)
-  const chance = useSureView().sureness?.findings.find(each => each.id === id)?.chance
   const enter = () => focusFinding(store, id)
   const leave = () => {
     if (store.read().view.finding === id) focusFinding(store, null)
@@ -65,4 +76,4 @@ function FindingLine({ finding, number }: { finding: Finding; number: number }) 
       </span>
     </li>
   )
-}
+})

@@ -1,13 +1,14 @@
+import { memo, useMemo } from 'react'
 import type { Diagnosis } from '../../../core/loads/diagnosis.ts'
 import type { OneChange } from '../../../core/loads/one-change.ts'
 import { type Say, sayIn } from '../../../core/loads/saying.ts'
 import { ON_STOP, PARKED } from '../../../core/tolerance/regimes.ts'
 import { INCH } from '../../../core/units/constants.ts'
-import type { System } from '../../../core/units/quantity.ts'
 import { useSureView } from '../../sure-context.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { chanceText } from '../sure/words.ts'
+import { FewFirst } from './FewFirst.tsx'
 import { unbroken } from './unbroken.ts'
 import type { Explained } from './use-diagnosis.ts'
 
@@ -24,7 +25,7 @@ function height({ after }: OneChange, rest: number, say: Say): string {
 }
 
 /** What one change of each kind would have to be, and which kinds cannot do it alone. */
-function Changes({ why: { changes, causes, now, share }, say }: { why: Diagnosis; say: Say }) {
+const Changes = memo(function Changes({ why: { changes, causes, now, share }, say }: { why: Diagnosis; say: Say }) {
   const store = useStore()
   const enough = changes.filter(({ to }) => to !== null)
   const short = changes.filter(({ to }) => to === null).map(({ name }) => name)
@@ -39,8 +40,9 @@ function Changes({ why: { changes, causes, now, share }, say }: { why: Diagnosis
   return (
     <>
       <h3>Any one of these puts {unbroken(say(share, 'share'))} of the travel on the coilover</h3>
-      <ul>
-        {enough.map(change => (
+      <FewFirst
+        what="changes"
+        items={enough.map(change => (
           <li key={change.kind}>
             <button type="button" className="step" onClick={() => goToField(store, change.field)}>
               {capital(change.name)}
@@ -50,14 +52,15 @@ function Changes({ why: { changes, causes, now, share }, say }: { why: Diagnosis
             )}
           </li>
         ))}
-        {short.length === 0 ? null : <li>Not enough alone: {short.join(', ')}.</li>}
-      </ul>
+      />
+      {short.length === 0 ? null : <p>Not enough alone: {short.join(', ')}.</p>}
     </>
   )
-}
+})
 
 /** One cause with its size; a load's own sentence begins with both and goes on from there. */
-function Cause({ cause: { label, size, message }, say }: { cause: Diagnosis['causes'][number]; say: Say }) {
+const Cause = memo(function Cause({ cause, say }: { cause: Diagnosis['causes'][number]; say: Say }) {
+  const { label, size, message } = cause
   const named = `${label.replace(/^“(.*)”$/, '$1')}: ${say(size, 'length')} `
   const goesOn = message.startsWith(named)
   return (
@@ -66,12 +69,6 @@ function Cause({ cause: { label, size, message }, say }: { cause: Diagnosis['cau
       {unbroken(goesOn ? message.slice(named.length) : message)}
     </li>
   )
-}
-
-const parts = (system: System, { now, causes }: Diagnosis) => ({
-  say: sayIn(system),
-  on: now.engagement !== null && now.rest >= now.engagement,
-  causes,
 })
 
 /** How sure that is: the share of the trials in which it rests on its stop; where loads take it there, of those in which they do. */
@@ -92,10 +89,10 @@ function HowSure({ on }: { on: boolean }) {
 
 /** What put the axle on its stop, by size; what one change of each kind would mend it; what the driver feels. */
 export function WhyLine({ why, late }: Explained) {
-  const { say, on, causes } = parts(
-    useSelect(state => state.plan.units),
-    why,
-  )
+  const units = useSelect(state => state.plan.units)
+  const say = useMemo(() => sayIn(units), [units])
+  const { now, causes } = why
+  const on = now.engagement !== null && now.rest >= now.engagement
   return (
     <li className={late ? 'why late' : 'why'} aria-busy={late}>
       <svg width="18" height="18" viewBox="-9 -9 18 18" aria-hidden="true">
@@ -104,11 +101,7 @@ export function WhyLine({ why, late }: Explained) {
       <span className="sev">Why</span>
       <div>
         <h3>What puts it {on ? 'on' : 'near'} its stop</h3>
-        <ol>
-          {causes.map(cause => (
-            <Cause key={cause.id} cause={cause} say={say} />
-          ))}
-        </ol>
+        <FewFirst ordered what="causes" items={causes.map(cause => <Cause key={cause.id} cause={cause} say={say} />)} />
         <HowSure on={on} />
       </div>
       <div className="next">
