@@ -1,20 +1,17 @@
 const MISSING = new Set(['', '-', '--', 'nan', 'na', 'n/a', '#n/a', 'null', 'none'])
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i
-const CLOCK = /^(\d{1,2}):(\d{2})(?::(\d{2}(?:\.\d*)?))?$/
 /** Second letters of what is no plain decimal: 1e5, 0x1f. */
 const LETTERS = 65
 
 export const isMissing = (cell: string): boolean => MISSING.has(cell.trim().toLowerCase())
 
-/** A cell that is not plainly a number: with spaces about it, missing, a time of day, or words. NaN where there is no number. */
+/** A cell that is not plainly a number: with spaces about it, missing, or words. NaN where there is no number. */
 function carefully(cell: string): number {
   const plain = cell.trim().replace('\u2212', '-')
-  if (NUMBER.test(plain)) return Number(plain)
-  const clock = CLOCK.exec(plain)
-  return clock === null ? Number.NaN : Number(clock[1]) * 3600 + Number(clock[2]) * 60 + Number(clock[3] ?? 0)
+  return NUMBER.test(plain) ? Number(plain) : Number.NaN
 }
 
-/** The number in a cell, a time of day in seconds; NaN where there is none. */
+/** The number in a cell; NaN where there is none. */
 export function numberIn(cell: string, decimalComma: boolean): number {
   const pointed = decimalComma ? cell.replace(',', '.') : cell
   const value = +pointed

@@ -14,7 +14,7 @@ export interface EvenRun {
   readonly lost: number
 }
 
-/** A pause of more steps than this is a gap: nothing is said about what happened in it. */
+/** A pause of more steps than this is a gap, where nobody says how long one is: nothing is told of what happened in it. */
 const GAP_STEPS = 5
 /** Steps the usual one is taken from, evenly spread over the run. */
 const LOOKED_AT = 20_001
@@ -31,18 +31,19 @@ function usualStep(time: Float64Array): number | null {
 
 /**
  * A recorded channel at even times, straight between its rows and never across a gap.
- * @param time strictly rising, s; @param values NaN where missing
+ * @param time strictly rising, s; @param values NaN where missing; @param longestPause that is no gap, s; null: five of the usual steps
  * @returns null when no two rows follow each other
  */
-export function evenly(time: Float64Array, values: Float64Array): EvenRun | null {
+export function evenly(time: Float64Array, values: Float64Array, longestPause: number | null): EvenRun | null {
   const step = usualStep(time)
   if (step === null) return null
+  const pause = longestPause ?? GAP_STEPS * step
   const stretches: Stretch[] = []
   let [gaps, lost] = [0, 0]
   const kept = Int32Array.from(values, (_, i) => i).filter(i => !Number.isNaN(values[i]!))
   for (let from = 0; from < kept.length; ) {
     let to = from
-    while (to + 1 < kept.length && time[kept[to + 1]!]! - time[kept[to]!]! <= GAP_STEPS * step) to += 1
+    while (to + 1 < kept.length && time[kept[to + 1]!]! - time[kept[to]!]! <= pause) to += 1
     if (to > from) stretches.push(between(time, values, kept.subarray(from, to + 1), step))
     if (to + 1 < kept.length) {
       gaps += 1

@@ -1,7 +1,11 @@
 import type { CornerModel } from '../corner/corner-model.ts'
+import { LEFT_BUMP, Meetings } from '../ride/meetings.ts'
 import { HISTOGRAM_BARS } from '../ride/results.ts'
 import { TimeIn } from '../ride/time-in.ts'
 import type { EvenRun } from './evenly.ts'
+import { Stillness } from './still.ts'
+import { type RunHit, StopInRun } from './stop-in-run.ts'
+import { movementAt } from './wheel-travel.ts'
 
 /** A place of the ledger: how far a load takes the wheel. */
 export interface LoadPlace {
@@ -15,16 +19,15 @@ export interface LoadPlace {
 export interface RunFigures {
   /** Recorded time without gaps, s. */
   readonly duration: number
-  /** Shares of that time, by wheel position; `onStop` from engagement up. */
+  /** Shares of that time: the zones by wheel position, `onStop` while pad and stop touch. */
   readonly share: {
     readonly droop: number
     readonly coilover: number
     readonly engagement: number
     readonly onStop: number
   }
-  /** Meetings of pad and stop by wheel position: whether a slow stop was still in cannot be seen. */
+  /** Counted as in a ride: see core/ride/meetings.ts. */
   readonly hits: number
-  /** Arrivals at full bump; bounces there of less than 5 mm are one with what they follow. */
   readonly bottoms: number
   readonly wheelMax: number
   readonly wheelMin: number
@@ -39,105 +42,36 @@ export interface RunFigures {
   readonly beyond: readonly (LoadPlace & { readonly share: number })[]
   /** Wheel position of the longest time it kept still, m; null when it never did. */
   readonly still: number | null
+  /** Each meeting of pad and stop. */
+  readonly events: readonly RunHit[]
 }
 
 /** The shaft speeds told apart, m/s; faster is in the end bars. */
-const SHAFT_SPEED_MOST = 3
+export const SHAFT_SPEED_MOST = 3
 const SHAFT_SPEED_BARS = 60
-
-/** Pad and stop have parted when the wheel is this far below engagement: less than that is the sensor's noise, m. */
-const PARTED = 1e-3
-/** The wheel is at full bump when it is this near, m: a tape's sixteenth. */
-const AT_BUMP = 1.5e-3
-/** And away from it again from here, m. */
-const AWAY = 5e-3
-/** A car keeps still when its wheels move less than this about where they were, m, for at least this long, s. */
-const STILL = { within: 2e-3, seconds: 1 } as const
-
-/** Keeps count of how often a place is passed upwards; counted again once it was left by so much. */
-class Passings {
-  count = 0
-  private inside = false
-
-  constructor(
-    private readonly place: number,
-    private readonly left: number,
-  ) {}
-
-  /** True when this is a new meeting. */
-  pass(wheel: number): boolean {
-    if (this.inside) {
-      if (wheel < this.place - this.left) this.inside = false
-      return false
-    }
-    if (wheel < this.place) return false
-    this.inside = true
-    this.count += 1
-    return true
-  }
-
-  /** A stretch begins: what happened before is not known. */
-  begin(wheel: number): void {
-    this.inside = wheel >= this.place
-  }
-}
-
-/** Longest time the wheel stayed in place. */
-class Stillness {
-  longest = 0
-  wheel: number | null = null
-  private low = 0
-  private high = 0
-  private sum = 0
-  private count = 0
-
-  constructor(private readonly step: number) {}
-
-  begin(): void {
-    this.count = 0
-  }
-
-  take(wheel: number): void {
-    const [low, high] = this.count === 0 ? [wheel, wheel] : [Math.min(this.low, wheel), Math.max(this.high, wheel)]
-    if (high - low > 2 * STILL.within) {
-      this.begin()
-      this.take(wheel)
-      return
-    }
-    this.low = low
-    this.high = high
-    this.sum = this.count === 0 ? wheel : this.sum + wheel
-    this.count += 1
-    const seconds = (this.count - 1) * this.step
-    if (seconds < STILL.seconds || seconds <= this.longest) return
-    this.longest = seconds
-    this.wheel = this.sum / this.count
-  }
-}
 
 /**
  * What a corner did in a run, between rows taken as going straight.
  * @param run wheel travel from ride height, m, at even times; @param places of the axle's ledger
  */
 export function runFigures(model: CornerModel, run: EvenRun, places: readonly LoadPlace[]): RunFigures {
-  const { droop, bump, engagement, linkage } = model
+  const { droop, bump, engagement } = model
   const { step, stretches } = run
   const width = (bump - droop) / HISTOGRAM_BARS
   const zones = new TimeIn([0, Math.max(0, engagement ?? Infinity)])
-  const onStop = new TimeIn([engagement ?? Infinity])
   const bars = new TimeIn(Array.from({ length: HISTOGRAM_BARS - 1 }, (_, i) => droop + width * (i + 1)))
   const beyond = places.map(({ wheel }) => new TimeIn([wheel]))
-  const hits = new Passings(engagement ?? Infinity, PARTED)
-  const bottoms = new Passings(bump - AT_BUMP, AWAY)
+  const stop = new StopInRun(model, step)
+  const bottoms = new Meetings(LEFT_BUMP)
   const still = new Stillness(step)
   const shaftSpeeds = new Float64Array(SHAFT_SPEED_BARS)
-  let [most, least, sum, count, speed, steps] = [-Infinity, Infinity, 0, 0, 0, 0]
-  const stopRatio = engagement === null ? 0 : linkage.at(engagement).stopRatio
-  for (const { values } of stretches) {
-    hits.begin(values[0]!)
-    bottoms.begin(values[0]!)
+  const shaftAt = movementAt(model, 'shock')
+  let [most, least, sum, count, steps] = [-Infinity, Infinity, 0, 0, 0]
+  for (const { start, values } of stretches) {
+    stop.begin(values[0]!)
+    bottoms.begin(values[0]! >= bump)
     still.begin()
-    let shaft = linkage.at(values[0]!).shock
+    let shaft = shaftAt(values[0]!)
     for (let i = 0; i < values.length; i += 1) {
       const wheel = values[i]!
       if (wheel > most) most = wheel
@@ -148,37 +82,34 @@ export function runFigures(model: CornerModel, run: EvenRun, places: readonly Lo
       if (i === 0) continue
       const before = values[i - 1]!
       zones.pass(before, wheel, step)
-      onStop.pass(before, wheel, step)
       bars.pass(before, wheel, step)
       for (const each of beyond) each.pass(before, wheel, step)
-      if (hits.pass(wheel)) speed = Math.max(speed, ((wheel - before) / step) * stopRatio)
-      bottoms.pass(wheel)
-      const shaftNow = linkage.at(wheel).shock
+      stop.take(start + i * step, wheel)
+      bottoms.apart(bump - wheel)
+      if (wheel >= bump) bottoms.meet()
+      const shaftNow = shaftAt(wheel)
       const bar = Math.floor(((shaftNow - shaft) / step / SHAFT_SPEED_MOST + 1) * (SHAFT_SPEED_BARS / 2))
       shaftSpeeds[Math.min(SHAFT_SPEED_BARS - 1, Math.max(0, bar))]! += 1
       shaft = shaftNow
       steps += 1
     }
+    stop.end()
   }
   const duration = steps * step
   const [inDroop, inCoilover, inEngagement] = Array.from(zones.seconds, seconds => seconds / duration)
   return {
     duration,
-    share: {
-      droop: inDroop!,
-      coilover: inCoilover!,
-      engagement: inEngagement!,
-      onStop: onStop.seconds[1]! / duration,
-    },
-    hits: hits.count,
+    share: { droop: inDroop!, coilover: inCoilover!, engagement: inEngagement!, onStop: stop.touched / duration },
+    hits: stop.hits.length,
     bottoms: bottoms.count,
     wheelMax: most,
     wheelMin: least,
     wheelMean: sum / count,
-    stopSpeedMax: speed,
+    stopSpeedMax: stop.hits.reduce((most, { speed }) => Math.max(most, speed), 0),
     histogram: Array.from(bars.seconds, seconds => seconds / duration),
     shaftSpeeds: Array.from(shaftSpeeds, each => each / steps),
     beyond: places.map((place, i) => ({ ...place, share: beyond[i]!.seconds[1]! / duration })),
     still: still.wheel,
+    events: stop.hits,
   }
 }

@@ -1,4 +1,6 @@
 import type { ChannelChoice } from './channel.ts'
+import type { Column, Reading } from './reading.ts'
+import type { Table } from './table-import.ts'
 
 /** One recorded channel as it was read from its file, with what was said about it. */
 export interface KeptChannel extends Omit<ChannelChoice, 'column'> {
@@ -24,5 +26,26 @@ export interface KeptRun {
 /** SHA-256 (FIPS 180-4) of bytes, 32 of them, by whatever the machine has for it. */
 export type Sha256 = (bytes: Uint8Array<ArrayBuffer>) => Uint8Array | Promise<Uint8Array>
 
-/** Whose travel a channel tells, in a few words. */
+/** How the names of kept runs' files end. */
 export const KEPT_ENDING = '.stopgap-run'
+
+/** A run to be kept, from a table read from its file. @param channels in the order of the table's values */
+export const keptRun = (
+  name: string,
+  source: KeptRun['source'],
+  { longestPause }: Reading,
+  columns: readonly Column[],
+  table: Table,
+  channels: readonly ChannelChoice[],
+): KeptRun => ({
+  name,
+  source,
+  longestPause,
+  time: table.time,
+  channels: channels.map(({ column, ...channel }, i) => ({
+    ...channel,
+    name: columns[column]!.name,
+    unit: columns[column]!.unit,
+    readings: table.values[i]!,
+  })),
+})

@@ -2,6 +2,7 @@ import type { AxleLedger } from '../loads/ledger.ts'
 import type { Say } from '../loads/saying.ts'
 import type { AxleModel } from '../loads/setup-model.ts'
 import { type Calibration, readingAt, travelOf, zeroed } from './calibration.ts'
+import type { Channel } from './channel.ts'
 import { type EvenRun, evenly, type Stretch } from './evenly.ts'
 import { type RunFigures, runFigures } from './figures.ts'
 import { type RunFinding, runFindings } from './findings.ts'
@@ -9,15 +10,14 @@ import { HIGHEST_CUTOFF, lowPass } from './low-pass.ts'
 import { saturatedShare } from './saturation.ts'
 import { wheelFromShaft } from './wheel-travel.ts'
 
-/** What a channel tells, and how. */
-export interface Channel {
-  readonly measures: 'shaft' | 'wheel'
-  readonly calibration: Calibration
-  /** Moments, s of the run's own time: standing at ride height, and at full droop; null where not picked. */
-  readonly rideHeightAt: number | null
-  readonly fullDroopAt: number | null
-  /** Hz; null leaves the run as it was recorded. */
-  readonly lowPass: number | null
+/** One channel as recorded. */
+export interface Recorded {
+  /** Strictly rising, s. */
+  readonly time: Float64Array
+  /** In the sensor's own unit, NaN where missing. */
+  readonly readings: Float64Array
+  /** A longer pause is a gap, s; null: five of the usual steps. */
+  readonly longestPause: number | null
 }
 
 export interface LaidRun {
@@ -33,24 +33,26 @@ export interface LaidRun {
 export type NotLaid =
   | {
       readonly ok: false
-      readonly why: 'no rows' | 'shaft turns back' | 'nothing at ride height' | 'nothing at full droop'
+      readonly why:
+        | 'no rows'
+        | 'not calibrated'
+        | 'shaft turns back'
+        | 'nothing at ride height'
+        | 'nothing at full droop'
     }
   /** With the highest cutoff there is for this run, Hz. */
   | { readonly ok: false; readonly why: 'cutoff too high'; readonly highest: number }
 
-/**
- * Lays one recorded channel over an axle of the plan: readings to travel, travel to wheel, and what the wheel did.
- * @param time strictly rising, s; @param readings as recorded, NaN where missing
- */
+/** Lays one recorded channel over an axle of the plan: readings to travel, travel to wheel, and what the wheel did. */
 export function layRun(
   { model, rest }: AxleModel,
   ledger: AxleLedger,
-  time: Float64Array,
-  readings: Float64Array,
+  { time, readings, longestPause }: Recorded,
   channel: Channel,
   say: Say,
 ): LaidRun | NotLaid {
-  const recorded = evenly(time, readings)
+  if (channel.calibration.scale === 0) return { ok: false, why: 'not calibrated' }
+  const recorded = evenly(time, readings, longestPause)
   if (recorded === null) return { ok: false, why: 'no rows' }
   const { step } = recorded
   if (channel.lowPass !== null && channel.lowPass > HIGHEST_CUTOFF / step)

@@ -1,67 +1,85 @@
 import { Blocks } from './blocks.ts'
-import { isMissing, numberIn } from './cell.ts'
-import { SHAPE_LINES, SHAPE_SAMPLE, shapeOf, spaced, type TableShape, type Tokenize } from './shape.ts'
-
-/** What is taken from a table: its columns, from 0. */
-export interface TableChoice {
-  readonly time: number
-  /** Size of the time column's unit, s. */
-  readonly timeUnit: number
-  readonly values: readonly number[]
-}
+import { isMissing } from './cell.ts'
+import type { Column, Reading } from './reading.ts'
+import { type RowFault, RowReader } from './row-reader.ts'
+import { lineFeeds, spaced, type Tokenize } from './table-text.ts'
 
 /** What was not as it should be, in rows. */
 export interface TableFaults {
-  /** Rows with more or fewer cells, or with words for the time. */
+  /** Rows with more or fewer cells, or with words for the time, and words for values. */
   readonly unreadable: number
   /** Rows at the time of the row before; the first is kept. */
   readonly repeated: number
-  /** Rows before a row already read; left out. */
+  /** Rows before a row already read: left out, or places where the run goes on with its clock set back. */
   readonly backward: number
   /** Values that are not there, of the columns taken; a missing one is NaN. */
   readonly missing: number
 }
 
 export interface Table {
-  readonly shape: TableShape
   readonly rows: number
   /** Strictly rising, s. */
   readonly time: Float64Array
   /** As in the file, one list a column. */
   readonly values: readonly Float64Array[]
   readonly faults: TableFaults
+  /** The line of the file, from 1, on which each fault first came; null where it did not. */
+  readonly firstLines: Readonly<Record<keyof TableFaults, number | null>>
+  /** Time of day of the first row as it stands in the file; null where rows have none. */
+  readonly startedAt: string | null
 }
 
 export type TableEnd =
   | { readonly ok: true; readonly table: Table }
-  | { readonly ok: false; readonly why: 'no table' | 'not chosen' | 'too long' }
+  | { readonly ok: false; readonly why: 'no table' | 'too long' }
 
-/** Most rows taken. With it memory is bound: 8 bytes a number, time and columns, twice while lists are joined, and one piece of text. */
+/**
+ * Most rows taken. With it memory is bound: 8 bytes a number, for time and columns, one of them twice while it is joined, and a few pieces of
+ * text with their cells.
+ */
 export const MOST_ROWS = 10_000_000
 
 /** A line longer than this is cut: no row of a table is as long, and a file without line ends is no table. */
 const LONGEST_LINE = 1_048_576
 
+const COUNTED: Readonly<Record<RowFault, keyof TableFaults>> = {
+  cells: 'unreadable',
+  time: 'unreadable',
+  repeated: 'repeated',
+  backward: 'backward',
+}
+
 /**
  * Takes a table from text that comes in pieces, however it is cut: `push` each, then `end`. A line is a row: a cell holds no line end.
- * @param choose what to take, once the shape is known; null when it cannot be said
+ * @param columns of the table; @param taken places of those whose values are taken, from 0
  */
 export class TableImport {
   private rest = ''
-  private shape: TableShape | null = null
-  private choice: TableChoice | null = null
   private stopped: (TableEnd & { ok: false })['why'] | null = null
-  private header = 0
+  private header: number
+  private line = 0
   private rows = 0
-  private last = -Infinity
+  private readonly reader: RowReader
   private readonly time = new Blocks()
-  private values: Blocks[] = []
+  private readonly values: readonly Blocks[]
   private readonly faults = { unreadable: 0, repeated: 0, backward: 0, missing: 0 }
+  private readonly firstLines: Record<keyof TableFaults, number | null> = {
+    unreadable: null,
+    repeated: null,
+    backward: null,
+    missing: null,
+  }
 
   constructor(
     private readonly tokenize: Tokenize,
-    private readonly choose: (shape: TableShape) => TableChoice | null,
-  ) {}
+    private readonly reading: Reading,
+    columns: readonly Column[],
+    private readonly taken: readonly number[],
+  ) {
+    this.header = reading.headerRows
+    this.reader = new RowReader(reading, columns.length)
+    this.values = taken.map(() => new Blocks())
+  }
 
   /** Nothing more needs to be read: it cannot be taken. */
   get over(): boolean {
@@ -70,36 +88,24 @@ export class TableImport {
 
   push(text: string): void {
     if (this.stopped !== null) return
-    this.rest += text
-    if (this.shape === null && this.rest.length < SHAPE_SAMPLE) return
-    if (this.shape === null) this.look(this.rest.slice(0, SHAPE_SAMPLE).lastIndexOf('\n'))
+    this.rest += lineFeeds(text, this.reading.lineEnd)
     this.take(this.rest.lastIndexOf('\n') + 1)
   }
 
   end(): TableEnd {
-    if (this.shape === null && this.stopped === null) this.look(this.rest.length)
     this.take(this.rest.length)
-    const { shape, rows, time, values, faults, stopped } = this
-    if (stopped !== null || shape === null) return { ok: false, why: stopped ?? 'no table' }
+    const { rows, time, values, faults, stopped, firstLines, reader } = this
+    if (stopped !== null || time.length === 0) return { ok: false, why: stopped ?? 'no table' }
     return {
       ok: true,
-      table: { shape, rows, time: time.joined(), values: values.map(each => each.joined()), faults: { ...faults } },
-    }
-  }
-
-  private look(end: number): void {
-    const lines = this.rest
-      .slice(0, Math.max(0, end))
-      .split('\n', SHAPE_LINES)
-      .map(line => line.replace(/\r$/, ''))
-    while (lines.at(-1) === '') lines.pop()
-    this.shape = shapeOf(lines, this.tokenize)
-    this.choice = this.shape === null ? null : this.choose(this.shape)
-    if (this.shape === null) this.stopped = 'no table'
-    else if (this.choice === null) this.stopped = 'not chosen'
-    else {
-      this.values = this.choice.values.map(() => new Blocks())
-      this.header = this.shape.headerRows
+      table: {
+        rows,
+        time: time.joined(),
+        values: values.map(each => each.joined()),
+        faults: { ...faults },
+        firstLines: { ...firstLines },
+        startedAt: reader.startedAt,
+      },
     }
   }
 
@@ -113,42 +119,46 @@ export class TableImport {
     for (; this.header > 0 && from < text.length; this.header -= 1) {
       const next = text.indexOf('\n', from)
       from = next < 0 ? text.length : next + 1
+      this.line += 1
     }
-    const lines = spaced(from === 0 ? text : text.slice(from), this.shape!.delimiter)
+    const { delimiter } = this.reading
+    const lines = spaced(from === 0 ? text : text.slice(from), delimiter)
+    if (lines === '') return
     // A quotation mark that is never closed must not swallow the lines after it.
-    for (const piece of lines.includes('"') ? lines.split('\n') : [lines])
-      for (const cells of this.tokenize(piece, this.shape!.delimiter)) this.row(cells)
+    for (const piece of lines.includes('"')
+      ? lines.split('\n').slice(0, lines.endsWith('\n') ? -1 : undefined)
+      : [lines])
+      if (piece === '') this.line += 1
+      else for (const cells of this.tokenize(piece, delimiter)) this.row(cells)
+  }
+
+  private fault(kind: keyof TableFaults): void {
+    this.faults[kind] += 1
+    this.firstLines[kind] ??= this.line
   }
 
   private row(cells: readonly string[]): void {
-    const { shape, choice, faults } = this
+    const { reader, taken, values } = this
+    this.line += 1
     if (cells.length === 1 && cells[0]!.trim() === '') return
     this.rows += 1
     if (this.rows > MOST_ROWS) {
       this.stopped = 'too long'
       return
     }
-    const { columns, decimalComma } = shape!
-    const time = cells.length === columns.length ? numberIn(cells[choice!.time]!, decimalComma) : Number.NaN
-    if (Number.isNaN(time)) {
-      faults.unreadable += 1
+    const setBack = reader.setBack
+    const fault = reader.take(cells)
+    if (fault !== null) {
+      this.fault(COUNTED[fault])
       return
     }
-    if (time <= this.last) {
-      if (time === this.last) faults.repeated += 1
-      else faults.backward += 1
-      return
-    }
-    this.last = time
-    this.time.push(time * choice!.timeUnit)
-    for (let i = 0; i < this.values.length; i += 1) {
-      const cell = cells[choice!.values[i]!]!
-      const value = numberIn(cell, decimalComma)
-      if (Number.isNaN(value)) {
-        if (isMissing(cell)) faults.missing += 1
-        else faults.unreadable += 1
-      }
-      this.values[i]!.push(value)
+    if (reader.setBack > setBack) this.fault('backward')
+    this.time.push(reader.time)
+    for (let i = 0; i < values.length; i += 1) {
+      const cell = cells[taken[i]!]!
+      const value = reader.number(cell)
+      if (Number.isNaN(value)) this.fault(isMissing(cell) ? 'missing' : 'unreadable')
+      values[i]!.push(value)
     }
   }
 }

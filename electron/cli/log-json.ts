@@ -1,23 +1,40 @@
 import type { Log } from './log-command.ts'
+import type { LogFile } from './log-source.ts'
 
-/** A recorded run for programs: SI units, wheel positions in m from ride height, shares of the recorded time. */
-export const logJson = ({ setup, axle, table, encoding, lowPass, zeroPicked, channels }: Log) => ({
-  setup,
-  axle: axle.axle.id,
-  file: {
+function fileJson(file: LogFile) {
+  if (file.kind === 'kept') return { kept: file.digest }
+  const { detected, table } = file
+  const { encoding, lineEnd, delimiter, decimalComma, headerRows, unitsRow, time } = detected.reading
+  return {
     encoding,
-    delimiter: table.shape.delimiter,
-    decimal: table.shape.decimalComma ? ',' : '.',
-    headerRows: table.shape.headerRows,
+    lineEnd,
+    delimiter,
+    decimal: decimalComma ? ',' : '.',
+    headerRows,
+    unitsRow,
+    time,
     rows: table.rows,
     ...table.faults,
-  },
-  lowPass,
-  zero: zeroPicked ? 'ride height picked' : 'as recorded',
-  channels: channels.map(({ name, measures, laid: { figures, findings, calibration, run } }) => ({
-    name,
-    measures,
+    firstLines: table.firstLines,
+    startedAt: table.startedAt,
+    doubts: detected.doubts.map(({ says }) => says),
+  }
+}
+
+/** A recorded run for programs: SI units, wheel positions in m from ride height, shares of the recorded time. */
+export const logJson = ({ setup, axle, file, channels, kept, changed }: Log) => ({
+  setup,
+  axle: axle.axle.id,
+  file: fileJson(file),
+  kept,
+  changed,
+  channels: channels.map(({ channel, laid: { figures, findings, calibration, run } }) => ({
+    name: channel.name,
+    side: channel.side,
+    measures: channel.measures,
     calibration,
+    zero: channel.rideHeightAt === null ? 'as recorded' : 'ride height picked',
+    lowPass: channel.lowPass,
     step: run.step,
     gaps: run.gaps,
     lost: run.lost,

@@ -1,6 +1,9 @@
+import type { Detected } from '../../core/runs/detect.ts'
+import type { TableFaults } from '../../core/runs/table-import.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import { findingText } from './finding-text.ts'
 import type { LaidChannel, Log } from './log-command.ts'
+import type { LogFile } from './log-source.ts'
 import { AXLE_NAMES, planTitle } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
 import { table } from './table.ts'
@@ -10,20 +13,41 @@ const percent = (share: number): string => `${(100 * share).toFixed(1)} %`
 
 const DELIMITERS = { ',': 'commas', ';': 'semicolons', '\t': 'tabs', '|': 'upright bars', ' ': 'spaces' } as const
 
-/** What the file is like, and what was wrong with it. */
-function fileText({ table: { shape, rows, faults }, encoding, channels }: Log): string {
-  const counted: readonly (readonly [number, string])[] = [
-    [faults.unreadable, 'unreadable'],
-    [faults.repeated, 'at the time of the row before'],
-    [faults.backward, 'backward in time'],
-    [faults.missing, 'values missing'],
+/** Where a table's times come from. */
+function timesText({ reading, columns }: Detected): string {
+  const { time } = reading
+  if (time.kind === 'rate') return `no times, ${time.rowsPerSecond} rows a second`
+  const called = `“${columns[time.column]!.name}”`
+  return time.kind === 'clock' ? `the time of day is ${called}` : `the time is ${called}`
+}
+
+/** What a table is like, and what was wrong with it. */
+function tableText({ detected, table: { rows, faults, firstLines } }: Extract<LogFile, { kind: 'table' }>): string {
+  const { reading, doubts } = detected
+  const counted: readonly (readonly [keyof TableFaults, string])[] = [
+    ['unreadable', 'unreadable'],
+    ['repeated', 'at the time of the row before'],
+    ['backward', 'backward in time'],
+    ['missing', 'values missing'],
   ]
-  const wrong = counted.flatMap(([count, what]) => (count === 0 ? [] : [`${count} ${what}`]))
-  const { step, gaps, lost } = channels[0]!.laid.run
-  const gapText = gaps === 0 ? '' : ` ${gaps} ${gaps === 1 ? 'gap' : 'gaps'}, ${lost.toFixed(1)} s in all, not counted.`
-  return paragraph(
-    `Cells between ${DELIMITERS[shape.delimiter]}, decimal ${shape.decimalComma ? 'comma' : 'point'}, ${encoding}, ${shape.headerRows} head ${shape.headerRows === 1 ? 'line' : 'lines'}. ${rows} rows, one each ${(step * 1e3).toPrecision(3)} ms. ${wrong.length === 0 ? 'None left out.' : `Left out: ${wrong.join(', ')}.`}${gapText}`,
+  const wrong = counted.flatMap(([kind, what]) =>
+    faults[kind] === 0 ? [] : [`${faults[kind]} ${what} (first in line ${firstLines[kind]})`],
   )
+  const head = `${reading.headerRows} head ${reading.headerRows === 1 ? 'line' : 'lines'}`
+  return [
+    `Cells between ${DELIMITERS[reading.delimiter]}, decimal ${reading.decimalComma ? 'comma' : 'point'}, ${reading.encoding}, ${head}, ${timesText(detected)}.`,
+    ...doubts.map(({ says }) => says),
+    `${rows} rows. ${wrong.length === 0 ? 'None left out.' : `Left out: ${wrong.join(', ')}.`}`,
+  ].join(' ')
+}
+
+/** What the file is like, and how its rows follow each other. */
+function fileText({ file, channels, changed }: Log): string {
+  const { step, gaps, lost } = channels[0]!.laid.run
+  const like = file.kind === 'table' ? tableText(file) : 'A kept run, its checksum right.'
+  const other = changed ? ' It has changed since it was kept: it is not the one the plan means.' : ''
+  const gapText = gaps === 0 ? '' : ` ${gaps} ${gaps === 1 ? 'gap' : 'gaps'}, ${lost.toFixed(1)} s in all, not counted.`
+  return paragraph(`${like}${other} One row each ${(step * 1e3).toPrecision(3)} ms.${gapText}`)
 }
 
 function rowsOf({ plan, axle }: Log, channels: readonly LaidChannel[]): string[][] {
@@ -31,7 +55,7 @@ function rowsOf({ plan, axle }: Log, channels: readonly LaidChannel[]): string[]
   const row = (name: string, of: (channel: LaidChannel) => string): string[] => [name, ...channels.map(of)]
   const { engagement } = axle.model
   return [
-    ['', ...channels.map(({ name }) => name)],
+    ['', ...channels.map(({ channel }) => channel.name)],
     row('recorded', ({ laid }) => formatMeasure(laid.figures.duration, 'time', system, { unit: true })),
     row('in droop', ({ laid }) => percent(laid.figures.share.droop)),
     row('in the coilover zone', ({ laid }) => percent(laid.figures.share.coilover)),
@@ -58,15 +82,21 @@ function rowsOf({ plan, axle }: Log, channels: readonly LaidChannel[]): string[]
   ]
 }
 
+/** How a channel's readings were taken. */
+function channelText({ channel }: LaidChannel): string {
+  const { name, measures, rideHeightAt, lowPass } = channel
+  const zero =
+    rideHeightAt === null
+      ? 'zero is the recorded zero, taken as ride height: nobody picked a moment at ride height'
+      : `zero is where it stood at ${rideHeightAt} s`
+  const filter = lowPass === null ? 'nothing is filtered' : `what is faster than ${lowPass} Hz is taken away`
+  return `“${name}” is ${measures} travel; ${zero}; ${filter}.`
+}
+
 /** A recorded run for people, in the plan's own units. */
 export function logText(log: Log): string {
-  const { plan, axle, channels, lowPass, zeroPicked } = log
-  const measured = channels.map(({ name, measures }) => `“${name}” is ${measures} travel`).join(', ')
-  const zero = zeroPicked
-    ? 'Zero is where it stood at ride height.'
-    : 'Zero is the recorded zero, taken as ride height: nobody picked a moment at ride height.'
-  const filter = lowPass === null ? 'Nothing is filtered.' : `What is faster than ${lowPass} Hz is taken away.`
-  const found = channels.flatMap(({ name, laid }) =>
+  const { plan, axle, channels, kept } = log
+  const found = channels.flatMap(({ channel: { name }, laid }) =>
     laid.findings.length === 0
       ? []
       : [`\n${paragraph(`Findings, ${name}`, '  ')}${laid.findings.map(findingText).join('')}`],
@@ -74,7 +104,8 @@ export function logText(log: Log): string {
   return [
     paragraph(planTitle(plan)),
     fileText(log),
-    paragraph(`${measured}. ${zero} ${filter} Positions are wheel travel from ride height.`),
+    paragraph(`${channels.map(channelText).join(' ')} Positions are wheel travel from ride height.`),
+    ...(kept === null ? [] : [paragraph(`Kept beside the plan in “${kept}”, and named in the plan.`)]),
     '\n',
     underlined(`${AXLE_NAMES[axle.axle.id]}, recorded`, '═'),
     table(rowsOf(log, channels)),

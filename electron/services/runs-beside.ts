@@ -16,9 +16,9 @@ const mostAlike = 1000
 
 const tooLarge = `it is larger than ${longestRun / 1024 / 1024} MB`
 
-const folderOf = (token: string, shelves: Shelves): { folder: string; plan: string } | null => {
+const planFileOf = (token: string, shelves: Shelves): string | null => {
   const thing = shelves.tokens.find(token)
-  return thing?.kind === 'file' ? { folder: dirname(thing.path), plan: planName(basename(thing.path)) } : null
+  return thing?.kind === 'file' ? thing.path : null
 }
 
 /** As every system can have it in a file's name. */
@@ -35,32 +35,38 @@ const plain = (name: string): string => {
     .trim()
 }
 
+const notKept = (name: string, why: string): { kind: 'failed'; reason: string } => ({
+  kind: 'failed',
+  reason: `The run “${name}” could not be kept beside the plan: ${why}.`,
+})
+
 /** Writes a run beside its plan, under a name that is free. A file that holds the same already is taken as it is. */
+export async function keepBeside(planFile: string, name: string, content: Uint8Array): Promise<Reply<'keepRun'>> {
+  if (content.byteLength > longestRun) return notKept(name, tooLarge)
+  const folder = dirname(planFile)
+  const is = digest(content)
+  const called = [plain(planName(basename(planFile))), plain(name)].filter(part => part !== '').join(', ') || 'run'
+  try {
+    for (let n = 1; n <= mostAlike; n += 1) {
+      const file = `${called}${n === 1 ? '' : ` ${n}`}${KEPT_ENDING}`
+      const there = await contentOf(join(folder, file))
+      if (there === null) await writeAtomically(join(folder, file), content)
+      if (there === null || digest(there) === is) return { kind: 'kept', file, digest: is }
+    }
+  } catch (error) {
+    return notKept(name, refusal(error) === 'ENOENT' ? 'its folder has been moved, renamed or deleted' : reason(error))
+  }
+  return notKept(name, `there are ${mostAlike} runs of that name; give it another`)
+}
+
+/** As `keepBeside`, for a plan's file the window knows by its token. */
 export async function keepRun(
   { token, name, base64 }: Request<'keepRun'>,
   shelves: Shelves,
 ): Promise<Reply<'keepRun'>> {
-  const failed = (why: string): Reply<'keepRun'> => ({
-    kind: 'failed',
-    reason: `The run “${name}” could not be kept beside the plan: ${why}.`,
-  })
-  const place = folderOf(token, shelves)
-  if (place === null) return failed('Stopgap does not know the plan’s file any more; save the plan first')
-  const content = Buffer.from(base64, 'base64')
-  if (content.byteLength > longestRun) return failed(tooLarge)
-  const is = digest(content)
-  const called = [plain(place.plan), plain(name)].filter(part => part !== '').join(', ') || 'run'
-  try {
-    for (let n = 1; n <= mostAlike; n += 1) {
-      const file = `${called}${n === 1 ? '' : ` ${n}`}${KEPT_ENDING}`
-      const there = await contentOf(join(place.folder, file))
-      if (there === null) await writeAtomically(join(place.folder, file), content)
-      if (there === null || digest(there) === is) return { kind: 'kept', file, digest: is }
-    }
-  } catch (error) {
-    return failed(refusal(error) === 'ENOENT' ? 'its folder has been moved, renamed or deleted' : reason(error))
-  }
-  return failed(`there are ${mostAlike} runs of that name; give it another`)
+  const planFile = planFileOf(token, shelves)
+  if (planFile === null) return notKept(name, 'Stopgap does not know the plan’s file any more; save the plan first')
+  return keepBeside(planFile, name, Buffer.from(base64, 'base64'))
 }
 
 /** What is in a file; null when nothing is there. Throws what the system says. */
@@ -80,11 +86,12 @@ export async function openRun(request: Request<'openRun'>, shelves: Shelves): Pr
     kind: 'missing',
     reason: `The run in “${file}” could not be opened: ${why}.`,
   })
-  const place = folderOf(token, shelves)
-  if (place === null) return missing('Stopgap does not know the plan’s file any more; open the plan again')
+  const planFile = planFileOf(token, shelves)
+  if (planFile === null) return missing('Stopgap does not know the plan’s file any more; open the plan again')
+  const folder = dirname(planFile)
   try {
-    const path = await realpath(join(place.folder, ...file.split('/')))
-    if (!isInside(await realpath(place.folder), path)) return missing('it is not in the plan’s folder')
+    const path = await realpath(join(folder, ...file.split('/')))
+    if (!isInside(await realpath(folder), path)) return missing('it is not in the plan’s folder')
     const found = await stat(path)
     if (!found.isFile()) return missing('it is not a file')
     if (found.size > longestRun) return missing(tooLarge)

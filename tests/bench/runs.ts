@@ -6,8 +6,10 @@ import path from 'node:path'
 import { dsvFormat } from 'd3'
 import { unsaid } from '../../core/budget/findings/rule.ts'
 import { setupLoads } from '../../core/loads/ledger.ts'
+import { detectReading } from '../../core/runs/detect.ts'
 import { layRun } from '../../core/runs/lay.ts'
 import { TableImport } from '../../core/runs/table-import.ts'
+import { SHAPE_SAMPLE } from '../../core/runs/table-text.ts'
 import { tokenize } from '../../electron/services/run-file.ts'
 import { wholePlan } from '../core/plan/whole-plan.ts'
 import type { Benchmark, Sample } from './benchmark.ts'
@@ -25,15 +27,15 @@ const PIECE = 1 << 18
 
 /** From text in pieces to what one wheel did. */
 function toHistogram(): readonly number[] {
-  const table = new TableImport(tokenize, () => ({ time: 0, timeUnit: 1, values: [1] }))
+  const { reading, columns } = detectReading(text.slice(0, SHAPE_SAMPLE), 'utf-8', tokenize)
+  const table = new TableImport(tokenize, reading, columns, [1])
   for (let i = 0; i < text.length; i += PIECE) table.push(text.slice(i, i + PIECE))
   const read = table.end()
   if (!read.ok) throw new Error(read.why)
   const laid = layRun(
     model.axles[0]!,
     ledger[0]!,
-    read.table.time,
-    read.table.values[0]!,
+    { time: read.table.time, readings: read.table.values[0]!, longestPause: null },
     {
       measures: 'wheel',
       calibration: { scale: 1e-3, offset: 0 },
@@ -70,10 +72,14 @@ async function large(): Promise<Sample> {
     out.end()
     await once(out, 'finish')
     const { size } = await stat(file)
-    const reader = path.join(import.meta.dirname, '../../electron/services/run-file.ts')
+    const [reader, detect] = ['electron/services/run-file.ts', 'core/runs/detect.ts'].map(each =>
+      JSON.stringify(path.join(import.meta.dirname, '../..', each)),
+    )
     const value = memoryOf(
-      `const { readRun } = await import(${JSON.stringify(reader)})
-       const read = await readRun(${JSON.stringify(file)}, () => ({ time: 0, timeUnit: 1, values: [1] }))
+      `const { readRun, tokenize } = await import(${reader})
+       const { detectReading } = await import(${detect})
+       const as = (sample, encoding) => ({ ...detectReading(sample, encoding, tokenize), taken: [1] })
+       const read = await readRun(${JSON.stringify(file)}, as)
        if (!read.ok || read.table.rows !== ${i}) throw new Error('not read')`,
     )
     return { unit: 'bytes', value, reference: size }

@@ -24,7 +24,7 @@ const written = (rows: readonly number[][], delimiter: string, comma: boolean, e
     .join('')
 
 const taken = (text: string, size?: number) => {
-  const end = imported(text, size)
+  const end = imported(text, size, { time: { kind: 'numbers', column: 0, unit: 1 } })
   return end.ok ? [end.table.time, ...end.table.values].map(list => Array.from(list)) : end.why
 }
 
@@ -34,7 +34,7 @@ describe('a table is the same table', () => {
       fc.property(rowsOf, rows => {
         const expected = [0, 1, 2].map(column => rows.map(row => row[column]!))
         for (const delimiter of [',', ';', '\t', '|', ' '])
-          for (const end of ['\n', '\r\n'])
+          for (const end of ['\n', '\r\n', '\r'])
             for (const quoted of [false, true]) {
               expect(taken(written(rows, delimiter, false, end, quoted))).toEqual(expected)
               if (delimiter !== ',' || quoted)

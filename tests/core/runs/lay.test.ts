@@ -40,14 +40,14 @@ describe('a run made by the ride simulation', () => {
   if (!driven.ok) throw new Error(driven.reason)
   const { trace } = driven
   const lowest = trace.wheel.indexOf(trace.wheel.reduce((low, wheel) => Math.min(low, wheel), 0))
-  const readings = trace.wheel.map(volts)
+  const recorded = { time: trace.time, readings: trace.wheel.map(volts), longestPause: null }
   const channel = { measures: 'shaft', rideHeightAt: null, fullDroopAt: null, lowPass: null } as const
   const points = [0.05, -0.02].map(travel => ({ reading: 2.2 - 11 * travel, travel }))
 
   it('has its zero from the moment at ride height, its sign from the one at full droop', () => {
     const unset = { ...channel, calibration: { scale: 1 / 11, offset: 3 }, rideHeightAt: 0.5 }
-    const mirrored = layRun(axle, ledger, trace.time, readings, unset, say)
-    const right = layRun(axle, ledger, trace.time, readings, { ...unset, fullDroopAt: trace.time[lowest]! }, say)
+    const mirrored = layRun(axle, ledger, recorded, unset, say)
+    const right = layRun(axle, ledger, recorded, { ...unset, fullDroopAt: trace.time[lowest]! }, say)
     if (!mirrored.ok || !right.ok) throw new Error('not laid')
     // Ride height is where it stood, so positions are from there.
     close(right.figures.wheelMax, driven.wheelMax - rest, { abs: 1e-4 })
@@ -57,7 +57,7 @@ describe('a run made by the ride simulation', () => {
 
   it('comes back as what it was', () => {
     const calibration = twoPoint(points[0]!, points[1]!)!
-    const right = layRun(axle, ledger, trace.time, readings, { ...channel, calibration }, say)
+    const right = layRun(axle, ledger, recorded, { ...channel, calibration }, say)
     if (!right.ok) throw new Error(right.why)
     const { figures } = right
     expect(driven.hits).toBeGreaterThan(3)
@@ -76,7 +76,7 @@ describe('a run made by the ride simulation', () => {
 
   it('is not laid where a moment was not recorded, or a cutoff leaves nothing', () => {
     const asked = (more: { rideHeightAt: number | null; lowPass: number | null }) =>
-      layRun(axle, ledger, trace.time, readings, { ...channel, calibration: { scale: 1, offset: 0 }, ...more }, say)
+      layRun(axle, ledger, recorded, { ...channel, calibration: { scale: 1, offset: 0 }, ...more }, say)
     expect(asked({ rideHeightAt: 99, lowPass: null })).toEqual({ ok: false, why: 'nothing at ride height' })
     expect(asked({ rideHeightAt: null, lowPass: 500 })).toMatchObject({ ok: false, why: 'cutoff too high' })
     expect(asked({ rideHeightAt: null, lowPass: 60 }).ok).toBe(true)
@@ -86,7 +86,7 @@ describe('a run made by the ride simulation', () => {
 describe('rows', () => {
   it('are joined straight over a missing value, and not across a gap', () => {
     const time = Float64Array.of(0, 1, 2, 3, 4, 14, 15, 16)
-    const run = evenly(time, Float64Array.of(0, 1, Number.NaN, 3, 4, 20, 21, 22))!
+    const run = evenly(time, Float64Array.of(0, 1, Number.NaN, 3, 4, 20, 21, 22), null)!
     expect(run.stretches.map(({ start, values }) => [start, ...values])).toEqual([
       [0, 0, 1, 2, 3, 4],
       [14, 20, 21, 22],
@@ -95,8 +95,8 @@ describe('rows', () => {
   })
 
   it('need two that follow each other', () => {
-    expect(evenly(Float64Array.of(0), Float64Array.of(1))).toBeNull()
-    expect(evenly(Float64Array.of(0, 1), Float64Array.of(1, Number.NaN))).toBeNull()
+    expect(evenly(Float64Array.of(0), Float64Array.of(1), null)).toBeNull()
+    expect(evenly(Float64Array.of(0, 1), Float64Array.of(1, Number.NaN), null)).toBeNull()
   })
 })
 

@@ -29,14 +29,20 @@ describe('log', () => {
     const log = figures({ out })
     expect(log.file).toEqual({
       encoding: 'windows-1252',
+      lineEnd: 'crlf',
       delimiter: ';',
       decimal: ',',
       headerRows: 1,
+      unitsRow: null,
+      time: { kind: 'numbers', column: 0, unit: 1 },
       rows: 401,
       unreadable: 0,
       repeated: 0,
       backward: 0,
       missing: 0,
+      firstLines: { unreadable: null, repeated: null, backward: null, missing: null },
+      startedAt: null,
+      doubts: [],
     })
     expect(log.channels).toHaveLength(1)
     const [channel] = log.channels

@@ -1,0 +1,37 @@
+/** A car keeps still when its wheels move less than this about where they were, m, for at least this long, s. */
+const STILL = { within: 2e-3, seconds: 1 } as const
+
+/** The place of the longest time a wheel stayed where it was. */
+export class Stillness {
+  /** Its mean there, m; null when it never did. */
+  wheel: number | null = null
+  private longest = 0
+  private low = 0
+  private high = 0
+  private sum = 0
+  private count = 0
+
+  /** @param step between the wheel's places, s */
+  constructor(private readonly step: number) {}
+
+  begin(): void {
+    this.count = 0
+  }
+
+  take(wheel: number): void {
+    const [low, high] = this.count === 0 ? [wheel, wheel] : [Math.min(this.low, wheel), Math.max(this.high, wheel)]
+    if (high - low > 2 * STILL.within) {
+      this.begin()
+      this.take(wheel)
+      return
+    }
+    this.low = low
+    this.high = high
+    this.sum = this.count === 0 ? wheel : this.sum + wheel
+    this.count += 1
+    const seconds = (this.count - 1) * this.step
+    if (seconds < STILL.seconds || seconds <= this.longest) return
+    this.longest = seconds
+    this.wheel = this.sum / this.count
+  }
+}
