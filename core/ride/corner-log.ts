@@ -1,5 +1,6 @@
 import type { CornerInMotion } from './corner-in-motion.ts'
 import { Hits } from './hits.ts'
+import { LEFT_BUMP, Meetings } from './meetings.ts'
 import { Peaks } from './peaks.ts'
 import { type CornerRide, HISTOGRAM_BARS, type RideTrace, TRACES } from './results.ts'
 import { TimeIn } from './time-in.ts'
@@ -7,7 +8,7 @@ import { CARRIED, CARRIES, STATE, STATES } from './vehicle.ts'
 
 /** Keeps what one corner of a vehicle does while it is driven. */
 export class CornerLog {
-  bottoms = 0
+  private readonly bottoms = new Meetings(LEFT_BUMP)
   private readonly hits = new Hits()
   private readonly trace: RideTrace
   private samples = 0
@@ -34,7 +35,7 @@ export class CornerLog {
     this.zones = new TimeIn([0, Math.max(0, model.engagement ?? Infinity)])
     this.bars = new TimeIn(Array.from({ length: HISTOGRAM_BARS - 1 }, (_, i) => model.droop + width * (i + 1)))
     this.trace = Object.fromEntries(TRACES.map(name => [name, new Float64Array(samples)])) as unknown as RideTrace
-    if (modes.end === 'bump') this.bottoms = 1
+    if (modes.end === 'bump') this.bottoms.meet()
   }
 
   /** A moment later than the last one; the corner has been looked at. */
@@ -51,7 +52,9 @@ export class CornerLog {
     this.time = time
     this.wheel = wheel
     this.peaks.take(corner)
-    this.hits.moment(time, corner.pad, modes.end === 'bump')
+    this.bottoms.apart(corner.model.bump - wheel)
+    const out = modes.stop === 'apart' ? Math.max(0, state[STATES * this.index + STATE.stop]!) : 0
+    this.hits.moment(time, corner.pad, out - corner.pad, modes.end === 'bump')
     if (sample) this.sample(time, state[STATES * this.index + STATE.chassis]!)
   }
 
@@ -81,6 +84,11 @@ export class CornerLog {
     this.hits.end()
   }
 
+  /** The wheel comes past full bump. */
+  bottom(): void {
+    this.bottoms.meet()
+  }
+
   /** Told where the works done are known: at the ends of steps. */
   worked(state: Float64Array): void {
     this.hits.worked(this.carried('stop', state))
@@ -101,7 +109,7 @@ export class CornerLog {
         air: this.air / duration,
       },
       hits: hits.list.length,
-      bottoms: this.bottoms,
+      bottoms: this.bottoms.count,
       ...peaks.most(),
       stopSpeedMax: hits.list.reduce((most, hit) => Math.max(most, hit.speed), 0),
       chassisAccelRms: Math.sqrt(Math.max(0, work('squares')) / duration),

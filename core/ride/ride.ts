@@ -46,9 +46,7 @@ export function driven(rig: Rig, course: Course, options: RunOptions): Driven | 
       },
       touch: (i, time, pushedIn, state) => logs[i]!.touch(time, pushedIn, state),
       part: i => logs[i]!.part(),
-      bottom: i => {
-        logs[i]!.bottoms += 1
-      },
+      bottom: i => logs[i]!.bottom(),
     },
     options,
   )
