@@ -17,7 +17,7 @@ const courses: readonly (readonly [string, Course])[] = [
 ]
 const stops = [
   ['a stop that comes out at once', plainStop()],
-  ['a stop whose rebound holds it back', plainStop({ compression: straight(1000), rebound: straight(9000) })],
+  ['a stop whose rebound holds it back', plainStop({ compression: straight(1000), rebound: straight(60_000) })],
 ] as const
 
 describe('a recorded run is counted by the rule of a ride', () => {
