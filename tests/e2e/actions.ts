@@ -47,6 +47,19 @@ export async function fromMenu(window: Page, item: string | RegExp): Promise<voi
   await window.getByRole('menu', { name: 'Files' }).getByRole('menuitem', { name: item }).click()
 }
 
+/** Goes to a page of the window, in sight or in the menu of the others. */
+export async function openPage(window: Page, name: string): Promise<void> {
+  const pages = window.getByRole('navigation', { name: 'Pages' })
+  await pages.waitFor()
+  const more = pages.getByRole('button', { name: /more page/ })
+  if (await more.isVisible()) {
+    if (await pages.getByRole('button', { name, exact: true }).isVisible()) return
+    await more.click()
+    await window.getByRole('menuitem', { name, exact: true }).click()
+  } else await pages.getByRole('button', { name, exact: true }).click()
+  await expect(window.getByRole('main', { name, exact: true })).toBeVisible()
+}
+
 export const undoButton = (window: Page) => window.getByRole('button', { name: /^Undo/ })
 export const redoButton = (window: Page) => window.getByRole('button', { name: /^Redo/ })
 
