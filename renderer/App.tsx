@@ -1,4 +1,4 @@
-import { useEffect } from 'react'
+import { type ReactNode, useEffect } from 'react'
 import { FirstLook } from './help/FirstLook.tsx'
 import { LatePage } from './pages/LatePage.tsx'
 import { pages } from './pages/pages.ts'
@@ -15,7 +15,7 @@ import { unsaved } from './state/documents.ts'
 import { undo } from './state/edit.ts'
 import type { Files } from './state/files.ts'
 import { SureContext, useTrials } from './sure-context.ts'
-import { useSelect, WindowContext } from './window-context.ts'
+import { useSelect, useStore, WindowContext } from './window-context.ts'
 
 /** The window. */
 export const App = ({ files }: { files: Files }) => (
@@ -24,30 +24,41 @@ export const App = ({ files }: { files: Files }) => (
   </WindowContext>
 )
 
+/** Nothing here hangs on the plan: an edit draws only the parts that show what it changed. */
 function Frame({ files }: { files: Files }) {
   useShortcuts(files)
   useTitle()
   useTheme()
-  const plan = useSelect(state => state.plan)
-  const shown = useSelect(state => state.view.page)
-  const { page: Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
-  const trials = useTrials()
   return (
-    <SureContext value={trials}>
+    <Trials>
       <div className="win">
         <TitleBar />
         <FirstLook />
         <Notices />
         <Measurements />
-        <PageGuard key={shown} attempt={plan} onUndo={() => undo(files.store)}>
-          {'load' in Page ? <LatePage page={Page} /> : <Page />}
-        </PageGuard>
+        <ShownPage />
         <Dialogs />
         <Announcer />
         <DropArea />
       </div>
-    </SureContext>
+    </Trials>
   )
+}
+
+function ShownPage() {
+  const store = useStore()
+  const plan = useSelect(state => state.plan)
+  const shown = useSelect(state => state.view.page)
+  const { page: Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
+  return (
+    <PageGuard key={shown} attempt={plan} onUndo={() => undo(store)}>
+      {'load' in Page ? <LatePage page={Page} /> : <Page />}
+    </PageGuard>
+  )
+}
+
+function Trials({ children }: { children: ReactNode }) {
+  return <SureContext value={useTrials()}>{children}</SureContext>
 }
 
 /** The window's own title: what a task bar shows. */

@@ -73,3 +73,12 @@ export function shownWheel(state: State): number {
 /** Where a field of the axle shown stands in the plan. */
 export const placeOf = (state: State, field: string): string =>
   placeIn(field, shownSetup(state).index, shownAxle(state).index)
+
+/** What a setup or an axle is called by, whatever is measured in it. */
+interface Named {
+  readonly id: string
+  readonly name?: string
+}
+
+export const sameNames = (a: readonly Named[], b: readonly Named[]): boolean =>
+  a === b || (a.length === b.length && a.every(({ id, name }, i) => id === b[i]!.id && name === b[i]!.name))

@@ -1,13 +1,27 @@
-import { LOOKS, type Shape } from './look.ts'
+import { memo } from 'react'
+import { LOOKS, type Look, type Shape } from './look.ts'
+
+interface InkedProps {
+  readonly look: Look
+  readonly d: string
+  readonly width: number | undefined
+  readonly className: string | undefined
+}
+
+/** Most of what an edit leaves where it is, React leaves alone. */
+const Inked = memo(function Inked({ look, d, width, className }: InkedProps) {
+  return (
+    <path
+      className={className}
+      d={d}
+      style={width === undefined ? LOOKS[look] : { ...LOOKS[look], strokeWidth: width }}
+    />
+  )
+})
 
 /** Shapes as paths, in order. Their order is fixed by the figure, so a path's place in it is its identity. */
 export const Shapes = ({ shapes, className }: { readonly shapes: readonly Shape[]; readonly className?: string }) =>
-  shapes.map((shape, i) => (
-    <path
-      // biome-ignore lint/suspicious/noArrayIndexKey: layers keep their order
-      key={i}
-      className={className}
-      d={shape.d}
-      style={shape.width === undefined ? LOOKS[shape.look] : { ...LOOKS[shape.look], strokeWidth: shape.width }}
-    />
+  shapes.map(({ look, d, width }, i) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: layers keep their order
+    <Inked key={i} className={className} look={look} d={d} width={width} />
   ))

@@ -34,7 +34,7 @@ interface Extents {
 
 function measured(figure: Figure): Extents {
   const { droop, bump } = figure.model
-  const stations = Array.from({ length: 9 }, (_, i) => stationAt(figure, droop + ((bump - droop) * i) / 8))
+  const stations = Array.from({ length: 5 }, (_, i) => stationAt(figure, droop + ((bump - droop) * i) / 4))
   const { place, extent } = cover()
   stillChassis(place, figure)
   stillStop(place, figure)

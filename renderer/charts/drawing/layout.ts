@@ -33,12 +33,25 @@ const BESIDE_TAG = { small: 96, wide: 112 }
 /** A scale smaller than this part of what the width allows is not worth a straight line of ride height. */
 const WORTH = 0.5
 
+/** The drawing's scale does not follow every small step of an edit: what it covers is rounded up to this, m. */
+const STEP = 0.02
+
+const outward = (length: number): number => Math.ceil(length / STEP - 1e-9) * STEP
+
+const rounded = ({ left, right, up, down }: Extent): Extent => ({
+  left: outward(left),
+  right: outward(right),
+  up: outward(up),
+  down: outward(down),
+})
+
 /**
  * The largest scale at which the corner stays in its column over its whole travel, with the hub at ride height on the axis' own zero. Where
  * the axis leaves next to no room above or below it (bump or droop near nothing), the drawing stands lower or higher and its line of ride
  * height bends to the axis.
  */
-export function layoutOf(column: Column, { left, right, up, down }: Extent): Layout {
+export function layoutOf(column: Column, extent: Extent): Layout {
+  const { left, right, up, down } = rounded(extent)
   const { x, width, head, height, zero, perMetre, small } = column
   const margin = small ? { left: 9, right: 5, top: 6 } : { left: 14, right: 8, top: 10 }
   const fitting = (rooms: readonly (readonly [number, number])[]): number =>

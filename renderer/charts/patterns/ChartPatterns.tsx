@@ -1,3 +1,5 @@
+import { memo } from 'react'
+
 /** What a filled area is made of; the pattern tells it without colour. */
 export type PatternName = 'springs' | 'stop' | 'gas' | 'band'
 
@@ -7,7 +9,7 @@ export const patternFill = (prefix: string, name: PatternName): string => `url(#
  * Pattern definitions of one drawing: springs open 45 degree lines, stop dense crosshatch, gas dots, fast-gas band fine 135 degree lines.
  * `prefix` keeps two drawings on one page apart.
  */
-export function ChartPatterns({ prefix }: { readonly prefix: string }) {
+export const ChartPatterns = memo(function ChartPatterns({ prefix }: { readonly prefix: string }) {
   return (
     <defs>
       <pattern
@@ -34,4 +36,4 @@ export function ChartPatterns({ prefix }: { readonly prefix: string }) {
       </pattern>
     </defs>
   )
-}
+})

@@ -1,4 +1,5 @@
 import { memo } from 'react'
+import type { Finding } from '../../../core/budget/results.ts'
 import { FindingShape } from '../marks/FindingShape.tsx'
 import { MARK_RADIUS, type MarkPlace } from './labels/mark-places.ts'
 
@@ -9,6 +10,10 @@ interface FindingMarkProps {
   /** The person wants to read it. */
   readonly onTakeFinding: (id: string) => void
 }
+
+/** Findings are found anew at every edit; most say what they said before. */
+const sameFinding = (a: Finding, b: Finding): boolean =>
+  a.id === b.id && a.severity === b.severity && a.message === b.message
 
 /** One finding where it happens: hovering or focusing it names it to the list, and the list outlines it here; pressing it leads to the list. */
 export const FindingMark = memo(
@@ -44,7 +49,7 @@ export const FindingMark = memo(
   (a, b) =>
     a.place.x === b.place.x &&
     a.place.y === b.place.y &&
-    a.place.finding === b.place.finding &&
+    sameFinding(a.place.finding, b.place.finding) &&
     a.place.number === b.place.number &&
     a.focused === b.focused &&
     a.onFocusFinding === b.onFocusFinding &&

@@ -18,6 +18,7 @@ import { WeightMark, WheelMarks } from './columns/WheelMarks.tsx'
 import type { DemandActions } from './demand-controls.ts'
 import type { DemandsView } from './demands.ts'
 import { demandCount } from './demands-geometry.ts'
+import type { PlateExtent } from './extent.ts'
 import { FindingMark } from './FindingMarks.tsx'
 import { placeLabels } from './labels/place-labels.ts'
 import './plate.css'
@@ -73,15 +74,26 @@ function PlateDrawing(props: PlateDrawingProps) {
   const measure = useMemo(() => canvasMeasure(family), [family])
   // What has no demands in it is not drawn again when a load is counted or edited.
   const count = demandCount(demands)
+  const of = `${setupName} ${axle.id}`
+  const before = useRef<{ of: string; extent: PlateExtent } | null>(null)
   const still = useMemo(
-    () => sceneWithoutDemands({ budget, model, other, system }, count, size.width, size.height, measure),
-    [budget, model, other, system, count, size, measure],
+    () =>
+      sceneWithoutDemands(
+        { budget, model, other, system },
+        count,
+        size.width,
+        size.height,
+        measure,
+        before.current?.of === of ? before.current.extent : null,
+      ),
+    [budget, model, other, system, count, size, measure, of],
   )
   const scene = useMemo(() => withDemands(still, demands), [still, demands])
   const lastSize = useRef(size)
   const resized = lastSize.current !== size
   useEffect(() => {
     lastSize.current = size
+    before.current = { of, extent: still.extent }
   })
   const { frame, axis, travel } = scene
   const { droop, bump } = travel

@@ -94,23 +94,38 @@ function apart(rows: readonly ForceRow[], model: CornerModel, x: (force: number)
   }
 }
 
+/** All of the force lines, and the largest force among them. */
+export interface ForceRows {
+  readonly rows: readonly ForceRow[]
+  /** Of the other setup; empty without one. */
+  readonly ghost: readonly ForceRow[]
+  /** N, at least one unit of the plan's own. */
+  readonly most: number
+}
+
+export function allForceRows(model: CornerModel, other: CornerModel | null, weight: number, system: System): ForceRows {
+  const rows = forceRows(model)
+  const ghost = other === null ? [] : forceRows(other)
+  const most = Math.max(
+    ...rows.map(row => Math.max(row.fast, row.slow)),
+    ...ghost.map(row => row.slow),
+    weight,
+    fromUnit(1, 'force', system),
+  )
+  return { rows, ghost, most }
+}
+
 export function forcesGeometry(
   frame: Frame,
   axis: WheelAxis,
   budget: AxleBudget,
   model: CornerModel,
-  other: CornerModel | null,
+  { rows, ghost }: Omit<ForceRows, 'most'>,
+  /** Largest force the axis has room for, N. */
+  most: number,
   system: System,
 ): ForcesGeometry {
-  const rows = forceRows(model)
-  const ghostRows = other === null ? [] : forceRows(other)
   const weight = budget.static.sprungWeight
-  const most = Math.max(
-    ...rows.map(row => Math.max(row.fast, row.slow)),
-    ...ghostRows.map(row => row.slow),
-    weight,
-    fromUnit(1, 'force', system),
-  )
   const left = frame.forces.x + (frame.small ? 10 : 14)
   const right = frame.forces.right - (frame.small ? 8 : 12)
   const scale = scaleLinear([0, toUnit(most * 1.04, 'force', system)], [left, right])
@@ -155,9 +170,9 @@ export function forcesGeometry(
       ghost:
         line<ForceRow>()
           .digits(1)
-          .defined(apart(ghostRows, model, x))
+          .defined(apart(ghost, model, x))
           .y(y)
-          .x(row => x(row.slow))(ghostRows) ?? '',
+          .x(row => x(row.slow))(ghost) ?? '',
     },
     top: rows.at(-1) ?? forceRow(model, bump, 'above'),
     weight,

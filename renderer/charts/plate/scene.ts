@@ -6,7 +6,8 @@ import type { MeasureText } from '../text/span.ts'
 import { type BudgetGeometry, budgetGeometry } from './budget-geometry.ts'
 import type { DemandsView } from './demands.ts'
 import { type DemandsGeometry, demandCount, demandsGeometry } from './demands-geometry.ts'
-import { type ForcesGeometry, forcesGeometry } from './forces-geometry.ts'
+import { heldExtent, type PlateExtent } from './extent.ts'
+import { allForceRows, type ForcesGeometry, forcesGeometry } from './forces-geometry.ts'
 import { type Frame, plateFrame } from './frame.ts'
 import { type ShaftBar, shaftBars } from './shafts-geometry.ts'
 import { type ShownZones, shownZones, type TravelMarks, travelMarks } from './travel.ts'
@@ -32,6 +33,8 @@ export interface PlateView {
 export interface Scene {
   readonly view: PlateView
   readonly frame: Frame
+  /** What the axes reach. */
+  readonly extent: PlateExtent
   readonly axis: WheelAxis
   readonly travel: TravelMarks
   readonly zones: ShownZones
@@ -65,6 +68,7 @@ function reserve({ limits, travel }: AxleBudget): number {
  * Lays out all of the plate but its demands.
  * @param count how many bars the demands will have; 0 leaves their column out
  * @param width, height of the plate, px, above 0
+ * @param held what the axes reached in the picture before, if they are to stay where that still fits
  */
 export function sceneWithoutDemands(
   view: Omit<PlateView, 'demands'>,
@@ -72,17 +76,21 @@ export function sceneWithoutDemands(
   width: number,
   height: number,
   measure: MeasureText,
+  held: PlateExtent | null = null,
 ): Scene {
   const { budget, model, other, system } = view
   const frame = plateFrame(width, height, count)
   const travel = travelMarks(budget)
   const otherTravel = other === null ? null : travelMarks(other.budget)
   const lowest = Math.min(travel.droop, otherTravel?.droop ?? 0)
-  const axis = wheelAxis(frame, {
+  const forceRows = allForceRows(model, other?.model ?? null, budget.static.sprungWeight, system)
+  const extent = heldExtent(held, {
     bump: Math.max(travel.bump, otherTravel?.bump ?? 0),
     droop: lowest,
     reserve: Math.max(reserve(budget), other === null ? 0 : reserve(other.budget)),
+    force: forceRows.most,
   })
+  const axis = wheelAxis(frame, extent)
   const ruler = rulerTicks(axis, travel.bump, travel.droop, system)
   const middle = axis.y(travel.coiloverEnd)
   const top = axis.y(travel.bump)
@@ -90,6 +98,7 @@ export function sceneWithoutDemands(
   return {
     view: { ...view, demands: null },
     frame,
+    extent,
     axis,
     travel,
     zones: shownZones(budget, system),
@@ -98,7 +107,7 @@ export function sceneWithoutDemands(
     ruler,
     budget: budgetGeometry(frame, ruler, system, measure),
     shafts: shaftBars(frame, axis, budget, model, system),
-    forces: forcesGeometry(frame, axis, budget, model, other?.model ?? null, system),
+    forces: forcesGeometry(frame, axis, budget, model, forceRows, extent.force, system),
     demands: null,
     measure,
     foot: axis.y(lowest),

@@ -1,15 +1,8 @@
 import { type ScaleLinear, scaleLinear } from 'd3'
 import { INCH } from '../../../core/units/constants.ts'
 import type { System } from '../../../core/units/quantity.ts'
+import type { PlateExtent } from './extent.ts'
 import type { Frame } from './frame.ts'
-
-/** How far the axis reaches: the widest travel of the setups shown, m. */
-export interface AxisExtent {
-  readonly bump: number
-  readonly droop: number
-  /** Furthest limit beyond full bump that should find room above it. */
-  readonly reserve: number
-}
 
 /** Wheel travel against height on the plate; full bump is up. */
 export interface WheelAxis {
@@ -28,7 +21,7 @@ export const RESERVE_HEAD = 22
 /** Travel shorter than this is drawn as if it were this long, m. */
 const LEAST_TRAVEL = INCH
 
-export function wheelAxis(frame: Frame, { bump, droop, reserve }: AxisExtent): WheelAxis {
+export function wheelAxis(frame: Frame, { bump, droop, reserve }: Omit<PlateExtent, 'force'>): WheelAxis {
   const missing = Math.max(0, LEAST_TRAVEL - (bump - droop)) / 2
   const highest = bump + missing
   const lowest = droop - missing

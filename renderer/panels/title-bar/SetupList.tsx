@@ -1,6 +1,6 @@
 import { type ToggleEvent, useId } from 'react'
 import { closeGesture } from '../../state/edit.ts'
-import { shownSetup } from '../../state/selectors.ts'
+import { sameNames, shownSetup } from '../../state/selectors.ts'
 import { removeSetup, renameSetup } from '../../state/setups.ts'
 import { compareWith, showSetup } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
@@ -13,7 +13,7 @@ const focusName = (event: ToggleEvent<HTMLElement>): void => {
 export function SetupList() {
   const store = useStore()
   const group = useId()
-  const setups = useSelect(state => state.plan.setups)
+  const setups = useSelect(state => state.plan.setups, sameNames)
   const shown = useSelect(state => shownSetup(state).setup.id)
   const compared = useSelect(state => state.view.compared)
   const others = setups.length > 1

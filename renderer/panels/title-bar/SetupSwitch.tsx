@@ -1,6 +1,6 @@
 import type { Plan } from '../../../core/plan/schema.ts'
 import { Switch } from '../../fields/Switch.tsx'
-import { shownSetup } from '../../state/selectors.ts'
+import { sameNames, shownSetup } from '../../state/selectors.ts'
 import { addSetup } from '../../state/setups.ts'
 import { showSetup } from '../../state/view.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
@@ -32,7 +32,7 @@ const LineSample = ({ solid }: { solid: boolean }) => (
 
 export function SetupSwitch() {
   const store = useStore()
-  const setups = useSelect(state => state.plan.setups)
+  const setups = useSelect(state => state.plan.setups, sameNames)
   const { shown, compared } = useSelectGroup(state => ({
     shown: shownSetup(state).setup.id,
     compared: state.view.compared,

@@ -1,7 +1,7 @@
 import type { AxleId } from '../../../core/plan/schema.ts'
 import { Switch } from '../../fields/Switch.tsx'
 import { keysOf, run } from '../../shortcuts.ts'
-import { shownAxle, shownSetup } from '../../state/selectors.ts'
+import { sameNames, shownAxle, shownSetup } from '../../state/selectors.ts'
 import { showUnits } from '../../state/units.ts'
 import { showAxle } from '../../state/view.ts'
 import { useFiles, useSelect, useStore } from '../../window-context.ts'
@@ -29,7 +29,7 @@ export const TitleBar = () => (
 
 function AxleSwitch() {
   const store = useStore()
-  const axles = useSelect(state => shownSetup(state).setup.axles)
+  const axles = useSelect(state => shownSetup(state).setup.axles, sameNames)
   const shown = useSelect(state => shownAxle(state).axle.id)
   const options = axles.map(({ id }) => ({ value: id, label: axleNames[id] }))
   return <Switch label="Axle" className="axle" options={options} value={shown} onChange={id => showAxle(store, id)} />
