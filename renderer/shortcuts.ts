@@ -85,11 +85,14 @@ export function commandOf({ key, shiftKey, altKey, ctrlKey, metaKey }: Keys, mac
   return letter === 'y' && !mac && !shiftKey ? 'redo' : null
 }
 
+/** As `commandOf`, on this machine. */
+export const commandHere = (keys: Keys): Command | null => commandOf(keys, onMac)
+
 /** The keys of the window. A dialog has the keyboard to itself. */
 export function useShortcuts(files: Files): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      const command = commandOf(event, onMac)
+      const command = commandHere(event)
       if (command === null || event.defaultPrevented || document.querySelector('dialog[open]') !== null) return
       event.preventDefault()
       run(files, command)

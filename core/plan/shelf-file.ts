@@ -111,7 +111,10 @@ export function parseShelf(value: unknown): ParsedShelf {
   if (hopeless !== null) return { ok: false, problems: [hopeless] }
   const checked = shelfSchema.safeParse(value)
   if (!checked.success)
-    return { ok: false, problems: readable(checked.error.issues.flatMap(issue => problemsOf(issue, value, 'the shelf file'))) }
+    return {
+      ok: false,
+      problems: readable(checked.error.issues.flatMap(issue => problemsOf(issue, value, 'the shelf file'))),
+    }
   const { stops, springs, tubes } = checked.data
   const shelf: Shelf = { stops, springs, tubes }
   const problems = contradictions(shelf)

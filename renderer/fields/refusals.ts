@@ -14,7 +14,8 @@ const quantities: Readonly<Record<string, Quantity>> = { m: 'length', 'm³': 'vo
 const shown = (si: string, quantity: Quantity, system: System): string =>
   formatMeasure(Number(si.replace('−', '-')), quantity, system, { unit: true })
 
-const inUnits = (text: string, quantity: Quantity, system: System): string =>
+/** Values of an SI sentence, in the units on screen. */
+export const inUnits = (text: string, quantity: Quantity, system: System): string =>
   text
     .replace(new RegExp(`(${NUMBER}) (m³|m|kg)(?![\\w/])`, 'g'), (_, si: string, unit: string) =>
       shown(si, quantities[unit]!, system),

@@ -1,91 +1,91 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react'
 import { sayIn } from '../../core/budget/findings/rule.ts'
-import type { Worked } from '../../core/changes/evaluate.ts'
-import { work } from '../../core/changes/propose.ts'
-import { firstChosen, rangesOf } from '../../core/changes/ranges.ts'
-import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
+import { evaluator, type Worked } from '../../core/changes/evaluate.ts'
+import { toHand } from '../../core/changes/shelf.ts'
 import { targetsOf } from '../../core/changes/targets.ts'
+import { firstChosen } from '../../core/changes/usual-ranges.ts'
 import { changeWords } from '../../core/changes/words.ts'
-import type { Axle } from '../../core/plan/schema.ts'
+import type { Axle, Setup } from '../../core/plan/schema.ts'
 import { ProposalMap } from '../charts/map/ProposalMap.tsx'
-import { Switch } from '../fields/Switch.tsx'
+import { BeforeAfter, type Side } from '../panels/changes/BeforeAfter.tsx'
 import { ByHand } from '../panels/changes/ByHand.tsx'
 import { CandidateList } from '../panels/changes/CandidateList.tsx'
+import { ChangesHead, type Way } from '../panels/changes/ChangesHead.tsx'
+import { NothingToCompare } from '../panels/changes/NothingToCompare.tsx'
 import { ProposeWork } from '../panels/changes/ProposeWork.tsx'
 import { RangeFields } from '../panels/changes/RangeFields.tsx'
 import { setTarget, TargetFields } from '../panels/changes/TargetFields.tsx'
+import { useProposals } from '../panels/changes/use-proposals.ts'
+import { ShelfPanel } from '../panels/shelf/ShelfPanel.tsx'
 import { closeGesture } from '../state/edit.ts'
 import { makeSetup } from '../state/made-setup.ts'
-import { createProposing } from '../state/proposing.ts'
 import { chooseRanges } from '../state/ranges.ts'
 import { shownAxle, shownSetup } from '../state/selectors.ts'
+import { shelfOf } from '../state/shelf.ts'
 import { showPage, showSetup } from '../state/view.ts'
-import { useSelectGroup, useStore } from '../window-context.ts'
+import { useFiles, useSelectGroup, useStore } from '../window-context.ts'
 
-const hire = () =>
-  new Worker(new URL('../workers/propose-worker.ts', import.meta.url), { type: 'module', name: 'propose' })
-
-/** What would meet the targets, what it costs, and how to make it a setup. */
+/** What would meet the targets, what it costs, how to make it a setup; before and after; and the shelf parts come from. */
 export function ChangesPage() {
-  const { plan, axle, setup } = useSelectGroup(state => ({
-    plan: state.plan,
+  const [way, setWay] = useState<Way>('look')
+  const { units, axle, setup } = useSelectGroup(state => ({
+    units: state.plan.units,
     axle: shownAxle(state).axle,
     setup: shownSetup(state).setup,
   }))
   return (
     <Changing
-      key={`${setup.id} ${axle.id} ${axle.corner.stop?.kind} ${plan.units}`}
+      key={`${setup.id} ${axle.id} ${axle.corner.stop?.kind} ${units}`}
       axle={axle}
-      setup={setup.name}
-      id={setup.id}
+      setup={setup}
+      way={way}
+      onWay={setWay}
     />
   )
 }
 
-function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }) {
+interface Props {
+  readonly axle: Axle
+  readonly setup: Setup
+  readonly way: Way
+  readonly onWay: (way: Way) => void
+}
+
+function Changing({ axle, setup, way, onWay }: Props) {
   const store = useStore()
-  const { units, kept, planTargets, terrains, made, origin, setups } = useSelectGroup(state => ({
-    units: state.plan.units,
-    planTargets: state.plan.targets,
-    kept: state.plan.ranges?.[axle.id],
-    terrains: state.plan.terrains,
-    origin: shownSetup(state).setup.madeFrom,
-    setups: state.plan.setups,
-    made: state.plan.setups.find(each => each.id === state.view.compared && each.id !== id),
+  const plan = useSelectGroup(({ plan: { units, targets, terrains, ranges, setups } }) => ({
+    units,
+    targets,
+    terrains,
+    kept: ranges?.[axle.id],
+    setups,
   }))
+  const { units, kept, setups } = plan
+  const { compared } = useSelectGroup(state => ({ compared: state.view.compared }))
   const say = useMemo(() => sayIn(units), [units])
-  const { targets, usual } = useMemo(() => targetsOf(planTargets), [planTargets])
-  const [shelf] = useState(GENERIC_SHELF)
+  const { targets, usual } = useMemo(() => targetsOf(plan.targets), [plan.targets])
+  const { keptShelf, shelfView } = useShelf()
+  const { shelf } = shelfView
   const chosen = useMemo(() => kept ?? firstChosen(axle.corner, shelf, units), [kept, axle, shelf, units])
-  const proposing = useMemo(() => createProposing(hire, Math.max(1, navigator.hardwareConcurrency)), [])
-  useEffect(() => proposing.close, [proposing])
-  const course = terrains.find(({ kind }) => kind === 'ledge') ?? terrains.find(({ kind }) => kind === 'whoops')
-  const asked = useMemo(
-    () =>
-      work(
-        axle,
-        { units, ...(planTargets === undefined ? {} : { targets: planTargets }) },
-        rangesOf(axle.corner, chosen, shelf),
-        {
-          ...(course === undefined ? {} : { course }),
-        },
-      ),
-    [axle, units, planTargets, chosen, shelf, course],
-  )
-  useEffect(() => proposing.ask(asked, true), [proposing, asked])
-  const view = useSyncExternalStore(proposing.subscribe, proposing.read)
+  const { proposing, asked, view, course } = useProposals(axle, plan, chosen, shelf, way === 'look')
   const { proposals } = view
+  const other = useMemo(() => sideOf(setups, compared, axle, setup.id), [setups, compared, axle, setup.id])
+  const ghost = useMemo(
+    () =>
+      other === null
+        ? null
+        : { name: other.setup.name, candidate: evaluator({ axle: other.axle, units, targets })([]) as Worked },
+    [other, units, targets],
+  )
   const [pointed, setPointed] = useState<Worked | null>(null)
   const looked = pointed !== null && proposals?.order.includes(pointed) ? pointed : null
-  const [way, setWay] = useState<'look' | 'hand'>('look')
   const [took, setTook] = useState<string | null>(null)
   const take = (next: Axle, changes: readonly string[]): void => {
-    const words = changes.join(' + ')
-    const problems = makeSetup(store, next, changes)
+    const [problem] = makeSetup(store, next, changes)
     setTook(
-      problems[0] === undefined
-        ? words
-        : `It cannot be a setup: found ${problems[0].found}, where ${problems[0].wanted} would be right.`,
+      problem === undefined
+        ? changes.join(' + ')
+        : `It cannot be a setup: found ${problem.found}, where ${problem.wanted} would be right.`,
     )
   }
   const takeCandidate = ({ axle: next, changes }: Worked): void =>
@@ -93,38 +93,20 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
       next,
       changes.filter(({ kind }) => kind !== 'settle').map(change => changeWords(change, say)),
     )
+  const [before, after] = other === null ? [null, null] : inOrder(setups, other, { setup, axle })
   return (
     <main className="changes" aria-label="Changes">
-      <header>
-        <h2>Changes</h2>
-        <span>
-          from {setup}, {axle.id}
-        </span>
-        {origin === undefined ? null : (
-          <span>
-            made from {setups.find(each => each.id === origin.setup)?.name ?? 'a setup since removed'}:{' '}
-            {origin.changes.join(' + ')}
-          </span>
-        )}
-        <Switch
-          label="How"
-          options={[
-            { value: 'look', label: 'Look for what fits' },
-            { value: 'hand', label: 'Change by hand' },
-          ]}
-          value={way}
-          onChange={setWay}
-        />
-        <ProposeWork proposing={proposing} view={view} />
+      <ChangesHead setup={setup} axle={axle.id} setups={setups} way={way} onWay={onWay}>
+        {way === 'look' ? <ProposeWork proposing={proposing} view={view} /> : null}
         <span className="took" role="status">
-          {took === null || made === undefined ? null : (
+          {took === null || other === null ? null : (
             <>
-              {made.name} is now: {took}. It is compared with {setup}.{' '}
+              {other.setup.name} is now: {took}. It is compared with {setup.name}.{' '}
               <button
                 type="button"
                 className="step"
                 onClick={() => {
-                  showSetup(store, made.id)
+                  showSetup(store, other.setup.id)
                   showPage(store, 'travel')
                 }}
               >
@@ -133,10 +115,21 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
             </>
           )}
         </span>
-      </header>
+      </ChangesHead>
+      {way === 'shelf' ? (
+        <ShelfPanel kept={keptShelf} view={shelfView} corner={axle.corner} system={units} say={say} />
+      ) : null}
+      {way === 'compare' ? (
+        before === null || after === null ? (
+          <NothingToCompare only={setups.length === 1} />
+        ) : (
+          <BeforeAfter before={before} after={after} units={units} targets={targets} say={say} />
+        )
+      ) : null}
       {way === 'hand' ? (
-        <ByHand axle={axle} shelf={shelf} units={units} targets={targets} onTake={take} />
-      ) : (
+        <ByHand axle={axle} shelf={toHand(shelf)} units={units} targets={targets} onTake={take} />
+      ) : null}
+      {way === 'look' ? (
         <>
           <div className="changes-map">
             <p className="axis-name">The coilover’s share of bump travel</p>
@@ -144,7 +137,8 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
               proposals={proposals}
               targets={targets}
               system={units}
-              name={setup}
+              name={setup.name}
+              other={ghost}
               looked={looked}
               onLook={setPointed}
               onTake={takeCandidate}
@@ -153,12 +147,16 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
             />
           </div>
           <div className="changes-list">
-            {proposals === null ? null : (
+            {proposals === null ? (
+              view.running ? (
+                <p>The candidates stand here when all of them are worked out.</p>
+              ) : null
+            ) : (
               <CandidateList
                 proposals={proposals}
                 targets={targets}
                 say={say}
-                course={course?.name ?? null}
+                course={course}
                 looked={looked}
                 onLook={setPointed}
                 onTake={takeCandidate}
@@ -166,7 +164,7 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
             )}
           </div>
           <div className="changes-asked">
-            <TargetFields targets={planTargets ?? {}} usual={usual} system={units} />
+            <TargetFields targets={plan.targets ?? {}} usual={usual} system={units} />
             <RangeFields
               corner={axle.corner}
               chosen={chosen}
@@ -178,7 +176,30 @@ function Changing({ axle, setup, id }: { axle: Axle; setup: string; id: string }
             />
           </div>
         </>
-      )}
+      ) : null}
     </main>
   )
+}
+
+function useShelf() {
+  const files = useFiles()
+  const keptShelf = useMemo(() => shelfOf(files), [files])
+  useEffect(() => keptShelf.begin(), [keptShelf])
+  const shelfView = useSyncExternalStore(keptShelf.subscribe, keptShelf.read)
+  return { keptShelf, shelfView }
+}
+
+/** The setup the shown one is compared with, if it is another and has the axle. */
+function sideOf(setups: readonly Setup[], compared: string | null, { id }: Axle, shown: string): Side | null {
+  const setup = setups.find(each => each.id === compared && each.id !== shown)
+  const axle = setup?.axles.find(each => each.id === id)
+  return setup === undefined || axle === undefined ? null : { setup, axle }
+}
+
+/** What was made from the other comes after it; else the order of the plan. */
+function inOrder(setups: readonly Setup[], one: Side, two: Side): readonly [Side, Side] {
+  if (one.setup.madeFrom?.setup === two.setup.id) return [two, one]
+  if (two.setup.madeFrom?.setup === one.setup.id) return [one, two]
+  const place = ({ setup }: Side): number => setups.findIndex(({ id }) => id === setup.id)
+  return place(one) < place(two) ? [one, two] : [two, one]
 }

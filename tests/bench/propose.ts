@@ -1,6 +1,7 @@
 import { evaluator } from '../../core/changes/evaluate.ts'
-import { combinations, usualRanges } from '../../core/changes/ranges.ts'
+import { combinations } from '../../core/changes/ranges.ts'
 import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
+import { usualRanges } from '../../core/changes/usual-ranges.ts'
 import type { Terrain } from '../../core/plan/schema.ts'
 import { seed } from '../seeds/seed.ts'
 import type { Benchmark, Sample } from './benchmark.ts'

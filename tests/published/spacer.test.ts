@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { landingHeight } from '../../core/changes/landing.ts'
-import { usualRanges } from '../../core/changes/ranges.ts'
 import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
+import { usualRanges } from '../../core/changes/usual-ranges.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
 import { fitOf } from '../../core/spacer/fit.ts'
 import { lengthForShare, lengthToEngageAt, lengthToShow } from '../../core/spacer/length.ts'

@@ -16,6 +16,8 @@ interface Props {
   readonly targets: Targets
   readonly system: System
   readonly name: string
+  /** The setup it is compared with, drawn as a ghost. */
+  readonly other: { readonly name: string; readonly candidate: Worked } | null
   /** Pointed at or focused, here or in the list. */
   readonly looked: Worked | null
   readonly onLook: (candidate: Worked | null) => void
@@ -31,12 +33,12 @@ const diamond = ({ x, y }: MapPoint, r: number): string => `M${x} ${y - r}l${r} 
 
 /** The coilover's share of bump against the landing height before metal meets: every candidate a point, targets as lines to move. */
 export function ProposalMap(props: Props) {
-  const { proposals, targets, system, name, looked, onLook, onTake, onTarget, onTargetSet } = props
+  const { proposals, targets, system, name, other, looked, onLook, onTake, onTarget, onTargetSet } = props
   const frame = useRef<HTMLDivElement>(null)
   const { width, height } = useSize(frame) ?? UNSEEN
   const scene = useMemo(
-    () => mapScene(width, height, proposals, targets, system),
-    [width, height, proposals, targets, system],
+    () => mapScene(width, height, proposals, targets, system, other?.candidate ?? null),
+    [width, height, proposals, targets, system, other],
   )
   const { left, right, top, bottom, points, present, shareY, landingX, highest } = scene
   const hatch = useId()
@@ -48,7 +50,7 @@ export function ProposalMap(props: Props) {
   const feasible = proposals?.feasible ?? 0
   const said = `Map of the coilover’s share of bump against landing height. ${name} at ${
     proposals === null ? 'no place yet' : placeWords(proposals.present, system)
-  }; ${points.length} candidates, ${feasible} of them meet every target. They are listed beside the map.`
+  }${other === null ? '' : `, ${other.name} at ${placeWords(other.candidate, system)}`}; ${points.length} candidates, ${feasible} of them meet every target. They are listed beside the map.`
   const share = targets.coiloverShare
   const landing = targets.landingDrop
   return (
@@ -117,6 +119,22 @@ export function ProposalMap(props: Props) {
             ))}
             {lookedPoint === null ? null : (
               <circle cx={lookedPoint.x} cy={lookedPoint.y} r={8} fill="none" stroke="var(--ink)" strokeWidth="2" />
+            )}
+            {scene.other === null || other === null ? null : (
+              <>
+                {present === null ? null : (
+                  <path d={`M${present.x} ${present.y}L${scene.other.x} ${scene.other.y}`} className="other-way" />
+                )}
+                <path d={diamond(scene.other, 7)} className="other-setup" />
+                <text
+                  className="halo"
+                  x={scene.other.x + (scene.other.x > (left + right) / 2 ? -11 : 11)}
+                  y={scene.other.y + 4}
+                  textAnchor={scene.other.x > (left + right) / 2 ? 'end' : 'start'}
+                >
+                  {other.name}
+                </text>
+              </>
             )}
             {present === null ? null : (
               <>

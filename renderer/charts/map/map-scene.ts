@@ -26,6 +26,8 @@ export interface MapScene {
   readonly up: readonly MapTick[]
   readonly points: readonly MapPoint[]
   readonly present: MapPoint | null
+  /** The setup it is compared with; null where there is none. */
+  readonly other: MapPoint | null
   /** Where the targets stand; null for one the plan does not name. */
   readonly shareY: number | null
   readonly landingX: number | null
@@ -49,8 +51,10 @@ export function mapScene(
   proposals: Proposals | null,
   targets: Targets,
   system: System,
+  other: Worked | null = null,
 ): MapScene {
-  const all = proposals === null ? [] : [proposals.present, ...proposals.order]
+  const found = proposals === null ? [] : [proposals.present, ...proposals.order]
+  const all = other === null ? found : [...found, other]
   const most = Math.max(0.1, targets.landingDrop ?? 0, ...all.map(({ figures }) => figures.landing.drop))
   const unit = unitOf('length', system).size
   const [left, right] = [MARGIN.left, Math.max(MARGIN.left + 10, width - MARGIN.right)]
@@ -81,6 +85,7 @@ export function mapScene(
     up: up.ticks(5).map(tick => ({ at: up(tick), text: formatMeasure(tick, 'share', system, { unit: true }) })),
     points: proposals === null ? [] : proposals.order.map(placed),
     present: proposals === null ? null : placed(proposals.present),
+    other: other === null ? null : placed(other),
     shareY: targets.coiloverShare === undefined ? null : up(targets.coiloverShare),
     landingX: targets.landingDrop === undefined ? null : x(targets.landingDrop),
     highest: most * BEYOND,

@@ -10,6 +10,7 @@ import { spacerEffect } from '../../../core/changes/spacer-effect.ts'
 import { spacerWords } from '../../../core/changes/spacer-words.ts'
 import { changeWords } from '../../../core/changes/words.ts'
 import type { Axle, Targets, UnitSystem } from '../../../core/plan/schema.ts'
+import { DifferenceTable } from './DifferenceTable.tsx'
 import { HAND_KINDS, type HandKind, type HandKindId } from './hand-kinds.ts'
 import { NumberField } from './NumberField.tsx'
 import { NitrogenPanel, TubePanel } from './TubePanel.tsx'
@@ -137,24 +138,12 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
         {refusal === null && candidate.ok && present.ok ? (
           <>
             <h4>Before and after</h4>
-            <table className="differences">
-              <thead>
-                <tr>
-                  <th scope="col">In this setup</th>
-                  <th scope="col">before</th>
-                  <th scope="col">after</th>
-                </tr>
-              </thead>
-              <tbody>
-                {setupDifferences(axle, candidate.axle, units).map(({ what, before, after, kind: how }) => (
-                  <tr key={what} className={how}>
-                    <th scope="row">{what}</th>
-                    <td>{before}</td>
-                    <td>{after}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <DifferenceTable
+              differences={setupDifferences(axle, candidate.axle, units)}
+              caption="What differs before and after"
+              before="before"
+              after="after"
+            />
             <ul className="reasons">
               {[
                 ...(made?.ok ? made.notes : []),

@@ -1,6 +1,7 @@
-import { CHARGES, MOST_VALUES } from '../../../core/changes/ranges.ts'
+import { MOST_VALUES } from '../../../core/changes/ranges.ts'
 import { type Kept, type Shelf, toHand, tubeOf } from '../../../core/changes/shelf.ts'
 import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
+import { CHARGES } from '../../../core/changes/usual-ranges.ts'
 import type { ChosenRanges, Corner, Span } from '../../../core/plan/schema.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { Quantity, System } from '../../../core/units/quantity.ts'

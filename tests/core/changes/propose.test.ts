@@ -10,10 +10,11 @@ import {
   landingWords,
   regionWords,
 } from '../../../core/changes/propose-words.ts'
-import { combinations, type Ranges, series, usualRanges } from '../../../core/changes/ranges.ts'
+import { combinations, type Ranges, series } from '../../../core/changes/ranges.ts'
 import { ranked, shortlist } from '../../../core/changes/rank.ts'
 import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
 import { targetName, targetsOf } from '../../../core/changes/targets.ts'
+import { usualRanges } from '../../../core/changes/usual-ranges.ts'
 import { cornerModel } from '../../../core/corner/corner.ts'
 import type { Axle, Plan, Targets } from '../../../core/plan/schema.ts'
 import { ride } from '../../../core/ride/ride.ts'

@@ -1,13 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import {
-  combinations,
-  firstChosen,
-  rangesOf,
-  usualChosen,
-  usualRanges,
-  widerRanges,
-} from '../../../core/changes/ranges.ts'
+import { combinations, rangesOf } from '../../../core/changes/ranges.ts'
 import { GENERIC_SHELF, type Shelf, toHand, tubeOf } from '../../../core/changes/shelf.ts'
+import { firstChosen, usualChosen, usualRanges, widerRanges } from '../../../core/changes/usual-ranges.ts'
 import type { Axle, Corner, Plan } from '../../../core/plan/schema.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { toUnit } from '../../../core/units/quantity.ts'

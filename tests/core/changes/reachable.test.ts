@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { evaluator } from '../../../core/changes/evaluate.ts'
-import { combinations, usualRanges } from '../../../core/changes/ranges.ts'
+import { combinations } from '../../../core/changes/ranges.ts'
 import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
+import { usualRanges } from '../../../core/changes/usual-ranges.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { seed } from '../../seeds/seed.ts'
 

@@ -57,7 +57,9 @@ describe('what 1 in of spacer does to a stop anybody can follow', () => {
     expect(words[2]).toContain(
       'What it costs at the same charge: closed in a hit its force 6,374 lb becomes 4,651 lb (27 % less)',
     )
-    expect(words[3]).toMatch(/^For the same force at closing: charge to 279 psi \(280 psi to the nearest 10 psi\), closed in a hit then at/)
+    expect(words[3]).toMatch(
+      /^For the same force at closing: charge to 279 psi \(280 psi to the nearest 10 psi\), closed in a hit then at/,
+    )
     expect(words[5]).toMatch(/^For the same force with the same charge: leave out 0\.02 cu in of oil/)
   })
 })

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { propose, proposed } from '../../../core/changes/propose.ts'
-import { usualRanges } from '../../../core/changes/ranges.ts'
+import { usualRanges } from '../../../core/changes/usual-ranges.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { mapScene, pointNear } from '../../../renderer/charts/map/map-scene.ts'
 import { seed } from '../../seeds/seed.ts'

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { evaluator } from '../../../core/changes/evaluate.ts'
 import { propose, proposed, work } from '../../../core/changes/propose.ts'
-import { usualRanges } from '../../../core/changes/ranges.ts'
+import { usualRanges } from '../../../core/changes/usual-ranges.ts'
 import { PSI } from '../../../core/units/constants.ts'
 import { createProposing, type ProposeAsk, type ProposeHand } from '../../../renderer/state/proposing.ts'
 import { seed } from '../../seeds/seed.ts'
