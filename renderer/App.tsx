@@ -13,9 +13,10 @@ import { TitleBar } from './panels/title-bar/TitleBar.tsx'
 import { useShortcuts } from './shortcuts.ts'
 import { unsaved } from './state/documents.ts'
 import { undo } from './state/edit.ts'
+import { logFault } from './state/fault.ts'
 import type { Files } from './state/files.ts'
 import { SureContext, useTrials } from './sure-context.ts'
-import { useSelect, useStore, WindowContext } from './window-context.ts'
+import { useFiles, useSelect, WindowContext } from './window-context.ts'
 
 /** The window. */
 export const App = ({ files }: { files: Files }) => (
@@ -46,12 +47,17 @@ function Frame({ files }: { files: Files }) {
 }
 
 function ShownPage() {
-  const store = useStore()
+  const files = useFiles()
   const plan = useSelect(state => state.plan)
   const shown = useSelect(state => state.view.page)
   const { page: Page } = pages.find(({ id }) => id === shown) ?? pages[0]!
   return (
-    <PageGuard key={shown} attempt={plan} onUndo={() => undo(store)}>
+    <PageGuard
+      key={shown}
+      attempt={plan}
+      onUndo={() => undo(files.store)}
+      onFault={error => logFault(files, 'page', error)}
+    >
       {'load' in Page ? <LatePage page={Page} /> : <Page />}
     </PageGuard>
   )

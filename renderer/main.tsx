@@ -5,10 +5,10 @@ import { checkedReply, hostOver } from './host.ts'
 import { loadPages } from './pages/pages.ts'
 import { run } from './shortcuts.ts'
 import { withOpened } from './state/documents.ts'
+import { logFault, told } from './state/fault.ts'
 import { fail, leave } from './state/files.ts'
 import { firstState } from './state/first-state.ts'
 import { startKeeper } from './state/keeper.ts'
-import { logFault } from './state/log.ts'
 import { rememberPages, withSettings } from './state/settings.ts'
 import { createStore } from './state/store.ts'
 import './style/index.css'
@@ -26,12 +26,8 @@ async function start(place: HTMLElement): Promise<void> {
   host.on('menu', ({ command }) => run(files, command))
   host.on('settings', settings => withSettings(files, settings))
   host.onGone(() => store.write({ ...store.read(), hostGone: true }))
-  const fault = (error: unknown) => {
-    fail(store, 'window', error)
-    logFault(files, 'window', error)
-  }
-  window.addEventListener('error', ({ error }) => fault(error))
-  window.addEventListener('unhandledrejection', ({ reason }) => fault(reason))
+  window.addEventListener('error', ({ error }) => fail(files, 'window', error))
+  window.addEventListener('unhandledrejection', ({ reason }) => fail(files, 'window', reason))
   rememberPages(files)
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') void keeper.flush()
@@ -43,5 +39,6 @@ async function start(place: HTMLElement): Promise<void> {
 }
 
 start(root).catch((error: unknown) => {
-  root.textContent = `Stopgap could not start: ${error instanceof Error ? error.message : String(error)}. Start it again.`
+  root.textContent = `Stopgap could not start. ${told(error)} Start it again.`
+  logFault({ host: hostOver(link) }, 'start', error)
 })

@@ -1,5 +1,6 @@
-import { type Host, HostGone } from '../host.ts'
+import { type Host, HostGone, HostRefused } from '../host.ts'
 import { closeGesture } from './edit.ts'
+import { logFault, told } from './fault.ts'
 import type { Keeper } from './keeper.ts'
 import { notify } from './notices.ts'
 import type { Store } from './store.ts'
@@ -11,18 +12,24 @@ export interface Files {
   readonly keeper: Keeper
 }
 
-/** A failure as a notice: the plan on screen is never lost by one. */
-export function fail(store: Store, about: string, error: unknown): void {
+type Ends = Pick<Files, 'store' | 'host'>
+
+/** A failure as a notice: the plan on screen is never lost by one. One of the program's own is in the log. */
+export function fail({ store, host }: Ends, about: string, error: unknown): void {
   if (error instanceof HostGone) store.write({ ...store.read(), hostGone: true })
-  else notify(store, { about, text: error instanceof Error ? error.message : String(error) })
+  else if (error instanceof HostRefused) notify(store, { about, text: told(error) })
+  else {
+    logFault({ host }, about, error)
+    notify(store, { about, text: told(error), steps: [{ label: 'Show log', remedy: { kind: 'log' } }] })
+  }
 }
 
 /** Runs something that may fail; null when it did, and the person has been told. */
-export async function guarded<T>({ store }: Pick<Files, 'store'>, about: string, work: () => Promise<T>) {
+export async function guarded<T>(ends: Ends, about: string, work: () => Promise<T>) {
   try {
     return await work()
   } catch (error) {
-    fail(store, about, error)
+    fail(ends, about, error)
     return null
   }
 }

@@ -39,7 +39,7 @@ export function startKeeper(store: Store, host: Host): Keeper {
           steps: [{ label: 'Save in a file', remedy: { kind: 'saveAs' } }],
         })
     } catch (error) {
-      fail(store, 'keep', error)
+      fail({ store, host }, 'keep', error)
     }
   }
 

@@ -12,9 +12,3 @@ export async function showLog(files: Files): Promise<void> {
     details: [reply.place],
   })
 }
-
-/** Tells the log of something that ought not to happen here. A host that has gone cannot be told. */
-export function logFault({ host }: Pick<Files, 'host'>, about: string, error: unknown): void {
-  const message = error instanceof Error ? `${error.name}: ${error.message}` : String(error)
-  host.call('fault', { about, message: message.slice(0, 4000) }).catch(() => undefined)
-}

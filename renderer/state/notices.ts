@@ -4,7 +4,7 @@ import type { Store } from './store.ts'
 /** What a notice lets the person do about it. */
 export type Remedy =
   | { readonly kind: 'openFile'; readonly token: string }
-  | { readonly kind: 'open' | 'save' | 'saveAs' | 'backToFile' }
+  | { readonly kind: 'open' | 'save' | 'saveAs' | 'backToFile' | 'log' }
 
 export interface NoticeStep {
   readonly label: string

@@ -1,4 +1,5 @@
 import type { Files } from './files.ts'
+import { showLog } from './log.ts'
 import { dismiss, type Remedy } from './notices.ts'
 import { backToFile, open, openToken } from './opening.ts'
 import { save, saveAs } from './saving.ts'
@@ -10,5 +11,6 @@ export async function take(files: Files, about: string, remedy: Remedy): Promise
   else if (remedy.kind === 'open') await open(files)
   else if (remedy.kind === 'saveAs') await saveAs(files)
   else if (remedy.kind === 'save') await save(files)
+  else if (remedy.kind === 'log') await showLog(files)
   else await backToFile(files)
 }

@@ -1,5 +1,6 @@
 import { type FormEvent, useCallback, useEffect, useState } from 'react'
 import type { Reply } from '../../../electron/contract/contract.ts'
+import { told } from '../../state/fault.ts'
 import { openToken } from '../../state/opening.ts'
 import { saveIn } from '../../state/saving.ts'
 import { openDialog } from '../../state/view.ts'
@@ -26,7 +27,7 @@ export function ChooserDialog({ purpose }: { purpose: 'open' | 'save' }) {
         setTrouble('')
         setFolder(reply)
       } catch (error) {
-        setTrouble(error instanceof Error ? error.message : String(error))
+        setTrouble(told(error))
       }
     },
     [files],

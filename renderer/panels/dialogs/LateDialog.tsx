@@ -1,7 +1,7 @@
 import { type ComponentType, useEffect, useState } from 'react'
 import { fail } from '../../state/files.ts'
 import { openDialog } from '../../state/view.ts'
-import { useStore } from '../../window-context.ts'
+import { useFiles } from '../../window-context.ts'
 
 interface Props<P extends object> {
   /** Fetches the dialog's program. */
@@ -11,7 +11,7 @@ interface Props<P extends object> {
 
 /** A dialog whose program is fetched when it is first wanted; one that cannot be fetched is told of, and the window goes on without it. */
 export function LateDialog<P extends object>({ fetchDialog, given }: Props<P>) {
-  const store = useStore()
+  const files = useFiles()
   const [Body, show] = useState<ComponentType<P> | null>(null)
   useEffect(() => {
     let left = false
@@ -19,13 +19,13 @@ export function LateDialog<P extends object>({ fetchDialog, given }: Props<P>) {
       loaded => left || show(() => loaded),
       (error: unknown) => {
         if (left) return
-        openDialog(store, null)
-        fail(store, 'dialog', error)
+        openDialog(files.store, null)
+        fail(files, 'dialog', error)
       },
     )
     return () => {
       left = true
     }
-  }, [fetchDialog, store])
+  }, [fetchDialog, files])
   return Body === null ? null : <Body {...given} />
 }

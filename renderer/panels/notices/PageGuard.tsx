@@ -1,9 +1,12 @@
 import { Component, type ReactNode } from 'react'
+import { OWN_FAULT } from '../../state/fault.ts'
 
 interface Props {
   /** A new one gives the page another try. */
   readonly attempt: unknown
   readonly onUndo: () => void
+  /** Hears of what failed, for the log. */
+  readonly onFault: (error: unknown) => void
   readonly children: ReactNode
 }
 
@@ -24,14 +27,17 @@ export class PageGuard extends Component<Props, Guarded> {
     return props.attempt === state.attempt ? null : { error: null, attempt: props.attempt }
   }
 
+  override componentDidCatch(error: unknown) {
+    this.props.onFault(error)
+  }
+
   override render() {
-    const { error } = this.state
-    if (error === null) return this.props.children
+    if (this.state.error === null) return this.props.children
     return (
       <main className="page-failed" role="alert">
         <h2>This page could not be drawn</h2>
-        <p>{error.message}</p>
-        <p>The plan is safe. Undo the last change, or open another plan.</p>
+        <p>{OWN_FAULT} The log says more.</p>
+        <p>Undo the last change, or open another plan.</p>
         <button type="button" className="plain" onClick={this.props.onUndo}>
           Undo
         </button>

@@ -16,12 +16,13 @@ afterEach(async () => {
   document.body.replaceChildren()
 })
 
+const onFault = vi.fn()
 const Sheets = () => <main>Sheets</main>
 
 const draw = (page: Later, visit: number) =>
   act(async () =>
     root.render(
-      <PageGuard key={visit} attempt={null} onUndo={() => undefined}>
+      <PageGuard key={visit} attempt={null} onUndo={() => undefined} onFault={onFault}>
         <LatePage page={page} />
       </PageGuard>,
     ),
@@ -61,7 +62,8 @@ describe('a page fetched later', () => {
     const page = later(fetchPage)
     const quiet = vi.spyOn(console, 'error').mockImplementation(() => undefined)
     await draw(page, 1)
-    expect(document.querySelector('[role=alert]')?.textContent).toContain('the host is away')
+    expect(document.querySelector('[role=alert]')?.textContent).toContain('failed that should not have')
+    expect(onFault.mock.calls).toEqual([[new Error('the host is away')]])
     quiet.mockRestore()
     await draw(page, 2)
     expect(document.body.textContent).toBe('Sheets')

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { readPlan } from '../../../core/plan/parse.ts'
-import { HostGone } from '../../../renderer/host.ts'
+import { HostGone, HostRefused } from '../../../renderer/host.ts'
 import { unsaved } from '../../../renderer/state/documents.ts'
 import { put } from '../../../renderer/state/edit.ts'
 import { openDropped, openToken, startPlan, takeTheirs } from '../../../renderer/state/opening.ts'
@@ -94,9 +94,13 @@ test('a save that fails says why, offers another place, and that place is asked 
 })
 
 test('a host that refuses is told of; a host that is gone is told of for good', async () => {
-  const files = changed({})
+  const files = changed({
+    save: () => {
+      throw new HostRefused('There is no room left on the disk.')
+    },
+  })
   await save(files)
-  expect(files.store.read().notices).toMatchObject([{ about: 'save', text: 'This host does not answer “save”.' }])
+  expect(files.store.read().notices).toMatchObject([{ about: 'save', text: 'There is no room left on the disk.' }])
   files.host.answer({
     save: () => {
       throw new HostGone()
