@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useState } from 'react'
 import { AsBuilt } from '../panels/sheets/AsBuilt.tsx'
 import { SheetFiles } from '../panels/sheets/SheetFiles.tsx'
-import { PAPERS, type Paper, SHEETS, type SheetKind, type SheetRequest, usualPair } from '../sheets/request.ts'
+import type { Paper } from '../sheets/page/paper.ts'
+import { PAPERS, SHEETS, type SheetKind, type SheetRequest, usualPair } from '../sheets/request.ts'
 import { Sheet, sheetSides } from '../sheets/Sheet.tsx'
 import { sheetStyle } from '../sheets/sheet-style.ts'
 import { shownAxle } from '../state/selectors.ts'
@@ -58,9 +59,10 @@ export function SheetsPage() {
         />
         <SheetFiles request={request} kind={kind} />
       </header>
-      <div className="sheets-preview">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a page longer than its place is scrolled with the keys */}
+      <section className="sheets-preview" aria-label="Preview" tabIndex={0}>
         {'problem' in sides ? <p>{sides.problem}</p> : <Sheet kind={kind} request={request} sides={sides} />}
-      </div>
+      </section>
       {'problem' in sides ? null : <AsBuilt key={`${after}-${axle}`} plan={plan} sides={sides} />}
     </main>
   )

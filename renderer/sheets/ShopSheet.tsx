@@ -1,90 +1,149 @@
 import type { SheetProps } from './CustomerSheet.tsx'
-import { Foot, fitting, Lines, Mark } from './Lines.tsx'
-import { type ShopRow, shopFacts } from './shop-facts.ts'
+import type { Caution } from './cautions.ts'
+import { foot, head, marked, THE_PLAN } from './Lines.tsx'
+import { type Block, beside, framed, paragraph, rule, said, stack } from './page/block.tsx'
+import type { Look } from './page/lines.ts'
+import { list } from './page/list.ts'
+import { pageOf } from './page/paper.ts'
+import { type ShopFacts, shopFacts } from './shop-facts.ts'
+import { workTable } from './work-table.ts'
 
-/** Rows of the table there is room for. */
-const ROOM = 11
+/** Sizes of text and heights of the table's rows to try, the roomiest first, px. */
+const DENSITIES = [
+  { size: 11.8, row: 25 },
+  { size: 11.3, row: 23 },
+  { size: 10.8, row: 20 },
+] as const
 
-/** What changes is never what is left out for want of room. */
-function shown(rows: readonly ShopRow[]): { readonly rows: readonly ShopRow[]; readonly left: number } {
-  if (rows.length <= ROOM) return { rows, left: 0 }
-  const kept = new Set([...rows.filter(row => row.changed), ...rows.filter(row => !row.changed)].slice(0, ROOM - 1))
-  return { rows: rows.filter(row => kept.has(row)), left: rows.length - kept.size }
+type Density = (typeof DENSITIES)[number]
+
+/** Least the lists keep when a table of many rows wants the page, px. */
+const LISTS = 240
+
+const GAP = 22
+
+/** Room to sign in above the foot, px. */
+const SIGNING = 26
+
+/** Cautions in two columns of like height. */
+function cautions(all: readonly Caution[], look: Look, width: number): Block {
+  const inner = width - 20
+  const column = (inner - GAP) / 2
+  const items = all.map(({ text, source }) =>
+    said(
+      { role: 'listitem' },
+      paragraph(
+        [{ text }, ...(source === null ? [] : [{ text: ` After ${source}.`, ink: 'ink2' as const }])],
+        look,
+        column,
+      ),
+    ),
+  )
+  const columnOf = (blocks: readonly Block[]): Block => stack(...blocks.flatMap(block => [block, 2]))
+  const splits = items.map((_, i) => [columnOf(items.slice(0, i + 1)), columnOf(items.slice(i + 1))] as const)
+  const heightOf = ([left, right]: readonly [Block, Block]): number => Math.max(left.height, right.height)
+  const [left, right] = splits.reduce((best, each) => (heightOf(each) < heightOf(best) ? each : best))
+  return framed(
+    stack(
+      said({ role: 'heading' }, paragraph('Cautions', { size: look.size * 1.08, weight: 600 }, inner)),
+      1,
+      said(
+        { role: 'list', name: 'Cautions' },
+        beside([
+          [0, left],
+          [column + GAP, right],
+        ]),
+      ),
+    ),
+    width,
+    9,
+  )
 }
 
-/** What the shop works from and writes on, on one page. */
-export function ShopSheet({ plan, before, after, date }: SheetProps) {
+/** Cut list and charge at the left, order of work at the right, no higher than `room`. */
+function lists(facts: ShopFacts, look: Look, width: number, room: number): Block {
+  const [wide, narrow] = [(width - GAP) * 0.53, (width - GAP) * 0.47]
+  const all = { cut: facts.cut, charge: facts.charge }
+  const charge = list('Charge', all.charge, THE_PLAN, { look, width: wide, room: Math.max(room * 0.4, 60), gap: 3 })
+  const cut = list('Cut list', all.cut, THE_PLAN, { look, width: wide, room: room - charge.height - 8, gap: 3 })
+  const order = list('Order of work', facts.order, THE_PLAN, { look, width: narrow, room, ordered: true, gap: 3 })
+  return beside([
+    [0, stack(cut, 8, charge)],
+    [wide + GAP, order],
+  ])
+}
+
+/** Lines to write on where the page is not full. */
+function notes(width: number, room: number, look: Look): Block {
+  const line = 24
+  const count = Math.min(8, Math.floor((room - look.size * 2) / line))
+  if (count < 2) return stack()
+  const lines = Array.from({ length: count }, () => [line - 1, rule(width, 1, 'rule')])
+  return stack(
+    said({ role: 'heading' }, paragraph('Notes', { ...look, size: look.size * 1.08, weight: 600 }, width)),
+    ...lines.flat(),
+  )
+}
+
+/** What the shop works from and writes on, on one page: it gets denser, then leaves out what does not change, and says how much. */
+export function ShopSheet(props: SheetProps) {
+  const { plan, before, after, date, paper } = props
   const facts = shopFacts(plan, before, after)
-  const { rows, left } = shown(facts.rows)
+  const page = pageOf(paper, 12)
+  const width = page.width - 2 * page.left
+  const signed = foot(['Work done by', 'Checked by', 'Date'], 'Shop sheet', 'Lengths as a tape reads them', width)
+  const whole = page.height - page.top - page.bottom - signed.height - SIGNING
+  const build = ({ size, row }: Density, last: boolean): { readonly body: Block; readonly fits: boolean } => {
+    const look: Look = { size, lead: 1.34 }
+    const top = stack(
+      head(facts.title, 'For the shop', date, { size: 20 }, width),
+      6,
+      marked('caution', facts.rules, { ...look, weight: 600 }, width),
+      6,
+    )
+    const care = cautions(facts.cautions, look, width)
+    const told = (left: number): Block =>
+      stack(
+        4,
+        paragraph(
+          [
+            ...(facts.rows.some(({ changed }) => changed) ? ['Bold is changed.'] : []),
+            ...(left === 0 ? [] : [`And ${left} more rows: see ${THE_PLAN}.`]),
+            ...facts.results,
+          ].join(' '),
+          { ...look, ink: 'ink2' },
+          width,
+        ),
+        6,
+        rule(width, 1, 'ink'),
+        6,
+      )
+    const wanted = lists(facts, look, width, Infinity).height
+    const free = whole - top.height - care.height - told(1).height - 10
+    const table = workTable(
+      facts.rows,
+      before.setup,
+      after.setup,
+      look,
+      row,
+      width,
+      last ? free - Math.min(wanted, LISTS) : Infinity,
+    )
+    const room = free - table.height
+    const listed = lists(facts, look, width, last ? room : Infinity)
+    const rest = room - listed.height
+    return {
+      body: stack(top, table, told(table.left), listed, 8, care, 10, notes(width, rest - 10, look)),
+      fits: rest >= 0,
+    }
+  }
+  let made = build(DENSITIES[0], false)
+  for (const density of DENSITIES.slice(1)) if (!made.fits) made = build(density, false)
+  if (!made.fits) made = build(DENSITIES.at(-1)!, true)
   return (
     <>
-      <header>
-        <h1>{facts.title}</h1>
-        <p>
-          <span>For the shop</span>
-          <span>{date ?? 'Date:'}</span>
-        </p>
-      </header>
-      <p className="rules">
-        <Mark severity="caution" />
-        <span>{facts.rules}</span>
-      </p>
-      <table className="work">
-        <thead>
-          <tr>
-            <th>Each side</th>
-            <th>
-              <span>{before.setup.name}</span>
-            </th>
-            <th>
-              <span>{after.setup.name}</span>
-            </th>
-            <th>Hold</th>
-            <th>Left, as built</th>
-            <th>Right, as built</th>
-            <th>By</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(row => (
-            <tr key={row.name} className={row.changed ? 'changed' : undefined}>
-              <td>
-                <span>{row.name}</span>
-              </td>
-              <td>{row.before}</td>
-              <td>{row.after}</td>
-              <td>{row.tolerance}</td>
-              <td className="blank" />
-              <td className="blank" />
-              <td className="blank" />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <p className="key">
-        Bold is changed.{left > 0 ? ` ${left} more rows are in the plan.` : ''} {facts.results.join(' ')}
-      </p>
-      <div className="two">
-        <div>
-          <Lines head="Cut list" lines={fitting(facts.cut, 8, 'the plan')} />
-          <Lines head="Charge" lines={fitting(facts.charge, 4, 'the plan')} />
-        </div>
-        <Lines head="Order of work" lines={fitting(facts.order, 11, 'the plan')} ordered />
-      </div>
-      <div className="care">
-        <h2>Cautions</h2>
-        <ul className="columns">
-          {facts.cautions.map(({ text, source }) => (
-            <li key={text}>
-              <span>
-                {text}
-                {source === null ? null : <i> After {source}.</i>}
-              </span>
-            </li>
-          ))}
-        </ul>
-      </div>
-      <Foot names={['Work done by', 'Checked by', 'Date']} left="Shop sheet" right="Lengths as a tape reads them" />
+      {made.body.at(page.left, page.top)}
+      {signed.at(page.left, page.height - page.bottom - signed.height)}
     </>
   )
 }

@@ -11,20 +11,28 @@ export interface Compared {
   readonly after: string
 }
 
+/** Lines under a heading, and where those are read that have no room. */
+export interface Told {
+  readonly head: string
+  readonly lines: readonly string[]
+  readonly where: string
+}
+
 /** Everything the customer sheet says, in words. */
 export interface CustomerFacts {
   readonly title: string
   readonly lead: string
   readonly numbers: readonly Compared[]
-  readonly done: readonly string[]
-  readonly feel: readonly string[]
-  readonly notFixed: readonly string[]
-  readonly check: readonly string[]
+  /** In pairs, side by side. */
+  readonly lists: readonly (readonly [Told, Told])[]
   readonly cautions: readonly { readonly severity: 'danger' | 'caution' | 'note'; readonly text: string }[]
 }
 
 /** Less than a tape shows does not count as a change, m. */
 const SEEN = INCH / 32
+
+/** The same setup twice: there is nothing to compare yet. */
+export const asItIs = (before: Side, after: Side): boolean => before.setup.id === after.setup.id
 
 export const axleName = ({ axle }: Side): string => (axle.id === 'front' ? 'front' : 'rear')
 
@@ -32,11 +40,30 @@ function lead(before: Side, after: Side): string {
   const how = 'As the wheel rises it rides on its springs, until a stop catches it for the rest of the way.'
   if (after.budget.engagement === null)
     return 'The wheel rides on its springs all the way: nothing catches it before the end.'
+  if (asItIs(before, after)) return `${how} This is where the stop catches it today.`
   const moved = coilover(after) - coilover(before)
   if (Math.abs(moved) < SEEN) return `${how} Where the stop catches it stays as it was.`
   return moved > 0
     ? `${how} Today the stop catches it early. After the work the wheel has more room first.`
     : `${how} After the work the stop catches it earlier, and has longer to slow it down.`
+}
+
+/** Letters there is room for beside a number, in one load's name, and in a title that is not all of the heading. */
+const LETTERS = { all: 110, one: 45, title: 60 } as const
+
+const shortened = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most).trim()}…` : text)
+
+/** The plan's title, as long as leaves room for what the sheet is. */
+export const titled = ({ title }: Plan): string =>
+  title.trim() === '' ? 'Plan without a title' : shortened(title.trim(), LETTERS.title)
+
+/** Names one after another, as many as have room, and how many there are more. */
+function named(labels: readonly string[]): string {
+  const short = labels.map(label => shortened(label, LETTERS.one))
+  let shown = short.length
+  while (shown > 1 && short.slice(0, shown).join('; ').length > LETTERS.all) shown -= 1
+  const left = short.length - shown
+  return `${short.slice(0, shown).join('; ')}${left === 0 ? '' : `; and ${left} more`}`
 }
 
 function numbers(plan: Plan, before: Side, after: Side): Compared[] {
@@ -52,7 +79,7 @@ function numbers(plan: Plan, before: Side, after: Side): Compared[] {
   }
   const { chosen } = after.ledger.together
   const labels = after.ledger.rows.filter(({ id }) => chosen.includes(id)).map(({ label }) => label)
-  const loaded = labels.length === 0 ? 'standing still' : `with all of this at once: ${labels.join('; ')}`
+  const loaded = labels.length === 0 ? 'standing still' : `with all of this at once: ${named(labels)}`
   return [
     {
       what: 'How far the wheel rises on its springs alone',
@@ -134,25 +161,63 @@ const CHECK = [
   'Bring it back after the first rough drive: we measure again and look over every bolt.',
 ]
 
+/** The car as it is: what was found, and what comes next. */
+function found(plan: Plan, { budget: { travel, findings } }: Side): readonly [Told, Told] {
+  const say = sayer(plan)
+  return [
+    {
+      head: 'What we found',
+      where: 'the plan',
+      lines: [
+        `Its whole travel is ${say(travel.bump, 'length')} up, ${say(travel.droop, 'length')} down.`,
+        ...findings.filter(({ severity }) => severity !== 'note').map(({ message }) => message),
+      ],
+    },
+    {
+      head: 'What comes next',
+      where: 'the plan',
+      lines: [
+        'Nothing is changed yet: this is the car as it is.',
+        'When there is something to propose, this page shows it beside what is there now.',
+      ],
+    },
+  ]
+}
+
 /** What the customer reads. */
 export function customerFacts(plan: Plan, before: Side, after: Side): CustomerFacts {
   const changed = rows(before.axle, after.axle).filter(row => row.changed)
   const others = othersChanged(before.axle, after.axle)
   const danger = before.budget.findings.find(({ severity }) => severity === 'danger')
   const assumed = after.axle.assumed?.length ?? 0
+  const alone = asItIs(before, after)
+  const where = 'the plan'
   return {
-    title: `${plan.title.trim() === '' ? 'Plan without a title' : plan.title}: ${axleName(after)} suspension, before and after`,
+    title: `${titled(plan)}: ${axleName(after)} suspension, ${alone ? 'as it is' : 'before and after'}`,
     lead: lead(before, after),
     numbers: numbers(plan, before, after),
-    done: done(plan, after, changed, others),
-    feel: feel(plan, before, after),
-    notFixed: notFixed(plan, before, after),
-    check: CHECK,
+    lists: alone
+      ? [found(plan, after)]
+      : [
+          [
+            { head: 'What we do', lines: done(plan, after, changed, others), where: 'the shop sheet' },
+            { head: 'What you will feel', lines: feel(plan, before, after), where },
+          ],
+          [
+            { head: 'What it does not fix', lines: notFixed(plan, before, after), where },
+            { head: 'After the first drive', lines: CHECK, where },
+          ],
+        ],
     cautions: [
       { severity: 'caution', text: LOCAL_RULES },
       ...(danger === undefined
         ? []
-        : [{ severity: 'danger' as const, text: `Until the work is done, no jumps. ${danger.message}` }]),
+        : [
+            {
+              severity: 'danger' as const,
+              text: `${alone ? 'No jumps as it is.' : 'Until the work is done, no jumps.'} ${danger.message}`,
+            },
+          ]),
       {
         severity: 'danger',
         text: 'Never open, drill or heat a stop or shock: the nitrogen inside can kill, even when parked.',

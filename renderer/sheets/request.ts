@@ -1,8 +1,8 @@
 import type { Axle, AxleId, Plan, Setup } from '../../core/plan/schema.ts'
 import { same } from './differences.ts'
+import type { Paper } from './page/paper.ts'
 
 export type SheetKind = 'customer' | 'shop'
-export type Paper = 'a4' | 'letter'
 
 export const SHEETS: Readonly<Record<SheetKind, string>> = { customer: 'Customer sheet', shop: 'Shop sheet' }
 export const PAPERS: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'Letter' }

@@ -1,22 +1,29 @@
 import { renderToStaticMarkup } from 'react-dom/server'
+import { printable } from './page/lines.ts'
+import { PAPER_SIZES, pageOf } from './page/paper.ts'
 import { SHEETS, type SheetKind, type SheetRequest } from './request.ts'
-import { Sheet, sheetSides } from './Sheet.tsx'
-import { PAPER_SIZES, sheetStyle } from './sheet-style.ts'
+import { Sheet, SheetContent, sheetSides } from './Sheet.tsx'
+import { FACES, inked, sheetStyle } from './sheet-style.ts'
 
 export type MadeSheet = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: string }
 
-type Wrap = (pages: readonly string[]) => string
-
-function made(request: SheetRequest, kinds: readonly SheetKind[], wrap: Wrap): MadeSheet {
+function made(
+  request: SheetRequest,
+  kinds: readonly SheetKind[],
+  Page: typeof Sheet,
+  wrap: (pages: readonly string[]) => string,
+): MadeSheet {
   const sides = sheetSides(request)
   if ('problem' in sides) return { ok: false, problem: sides.problem }
-  const pages = kinds.map(kind => renderToStaticMarkup(<Sheet kind={kind} request={request} sides={sides} />))
+  const pages = kinds.map(kind => inked(renderToStaticMarkup(<Page kind={kind} request={request} sides={sides} />)))
   return { ok: true, text: wrap(pages) }
 }
 
 const titleOf = (request: SheetRequest, kinds: readonly SheetKind[]): string =>
   renderToStaticMarkup(
-    <title>{`${request.plan.title}, ${kinds.map(kind => SHEETS[kind].toLowerCase()).join(' and ')} - Stopgap`}</title>,
+    <title>
+      {printable(`${request.plan.title}, ${kinds.map(kind => SHEETS[kind].toLowerCase()).join(' and ')} - Stopgap`)}
+    </title>,
   )
 
 /** Sheets as a page of their own, one printed page each: nothing is fetched, fonts are inside. */
@@ -24,18 +31,16 @@ export const sheetHtml = (request: SheetRequest, kinds: readonly SheetKind[]): M
   made(
     request,
     kinds,
+    Sheet,
     pages =>
       `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${titleOf(request, kinds)}<style>${sheetStyle(request.paper)}body{margin:0}</style></head><body>${pages.join('')}</body></html>\n`,
   )
 
-/** Sheets as one drawing, one below the other, with fonts inside; its text is laid out by the browser that shows it. */
+/** Sheets as one drawing, one below the other, its text as text and its fonts inside: any program that shows SVG shows it. */
 export const sheetSvg = (request: SheetRequest, kinds: readonly SheetKind[]): MadeSheet =>
-  made(request, kinds, pages => {
-    const { width, height } = PAPER_SIZES[request.paper]
-    const [wide, high] = [width, height].map(mm => (mm / 25.4) * 96) as [number, number]
-    const drawn = pages.map(
-      (page, i) =>
-        `<foreignObject x="0" y="${i * high}" width="${wide}" height="${high}"><div xmlns="http://www.w3.org/1999/xhtml">${page}</div></foreignObject>`,
-    )
-    return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height * pages.length}mm" viewBox="0 0 ${wide} ${high * pages.length}">${titleOf(request, kinds)}<style>${sheetStyle(request.paper)}</style>${drawn.join('')}</svg>\n`
+  made(request, kinds, SheetContent, pages => {
+    const size = PAPER_SIZES[request.paper]
+    const { width, height } = pageOf(request.paper, 0)
+    const drawn = pages.map((page, i) => (i === 0 ? page : `<g transform="translate(0 ${i * height})">${page}</g>`))
+    return `<svg xmlns="http://www.w3.org/2000/svg" lang="en" width="${size.width}mm" height="${size.height * pages.length}mm" viewBox="0 0 ${width} ${height * pages.length}">${titleOf(request, kinds)}<style>${FACES}</style>${drawn.join('')}</svg>\n`
   })

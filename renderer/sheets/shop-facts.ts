@@ -5,7 +5,7 @@ import type { Corner, Plan } from '../../core/plan/schema.ts'
 import { cutList } from '../../core/spacer/cut-list.ts'
 import { makingWords, strengthWords } from '../../core/spacer/making.ts'
 import { type Caution, LOCAL_RULES, SHOP_CAUTIONS } from './cautions.ts'
-import { axleName } from './customer-facts.ts'
+import { axleName, titled } from './customer-facts.ts'
 import { othersChanged, rows, same } from './differences.ts'
 import { type Side, sayer } from './figures.ts'
 
@@ -107,7 +107,7 @@ export function shopFacts(plan: Plan, before: Side, after: Side): ShopFacts {
     value === null ? 'none' : say(value, quantity)
   const { budget } = after
   return {
-    title: `${plan.title.trim() === '' ? 'Plan without a title' : plan.title}: ${axleName(after)} suspension, shop sheet`,
+    title: `${titled(plan)}: ${axleName(after)} suspension, shop sheet`,
     rules: LOCAL_RULES,
     rows: [
       ...rows(before.axle, after.axle).map(row => ({

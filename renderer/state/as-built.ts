@@ -3,8 +3,11 @@ import { edit, type Outcome } from './edit.ts'
 import { freeId, freeName } from './setups.ts'
 import type { Store } from './store.ts'
 
-/** A setup of what was really built, beside the plan it came from, in one step of undo. It is shown next. */
-export function addAsBuilt(store: Store, from: string, axle: Axle): Outcome {
+/**
+ * A setup of what was really built, beside the plan it came from, in one step of undo. It is shown next, and remembers what it was made from.
+ * @param differences from what was planned, each in words
+ */
+export function addAsBuilt(store: Store, from: string, axle: Axle, differences: readonly string[]): Outcome {
   const { setups } = store.read().plan
   const planned = setups.find(({ id }) => id === from)
   if (planned === undefined) return []
@@ -16,7 +19,9 @@ export function addAsBuilt(store: Store, from: string, axle: Axle): Outcome {
     'As built',
     setups.map(setup => setup.name),
   )
-  const built = { ...planned, id, name, axles: planned.axles.map(each => (each.id === axle.id ? axle : each)) }
+  const axles = planned.axles.map(each => (each.id === axle.id ? axle : each))
+  const changes = differences.length === 0 ? ['built as planned'] : differences.map(text => text.slice(0, 300))
+  const built = { id, name, axles, madeFrom: { setup: from, changes } }
   const problems = edit(store, `new setup ${name}`, plan => {
     plan.setups.push(built)
   })

@@ -1,16 +1,19 @@
+import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
+import { axleBudget } from '../../../core/budget/budget.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
-import { beyond, builtAxle } from '../../../renderer/sheets/as-built.ts'
+import { beyond, builtAxle, consequences, differences } from '../../../renderer/sheets/as-built.ts'
 import { LOCAL_RULES, SHOP_CAUTIONS } from '../../../renderer/sheets/cautions.ts'
 import { customerFacts } from '../../../renderer/sheets/customer-facts.ts'
 import { coilover, taped } from '../../../renderer/sheets/figures.ts'
-import { fitting } from '../../../renderer/sheets/Lines.tsx'
 import { type SheetRequest, usualAxle, usualPair } from '../../../renderer/sheets/request.ts'
 import { type Sides, sheetSides } from '../../../renderer/sheets/Sheet.tsx'
 import { sheetHtml, sheetSvg } from '../../../renderer/sheets/sheet-file.tsx'
 import { shopFacts } from '../../../renderer/sheets/shop-facts.ts'
+import { workTable } from '../../../renderer/sheets/work-table.ts'
 import { seed, seedBudget, seedNames } from '../../seeds/seed.ts'
+import { placedTexts } from './placed.ts'
 
 const requestFor = (plan: Plan, other: Partial<SheetRequest> = {}): SheetRequest => {
   const pair = usualPair(plan)
@@ -74,12 +77,56 @@ describe('what the sheets say', () => {
     const [first] = customerFacts(plan, sides.before, sides.after).cautions
     expect(first?.text).toBe(LOCAL_RULES)
     const shop = textOf(sheetHtml(request, ['shop']))
-    expect(shop.indexOf('Local codes')).toBeLessThan(shop.indexOf('<table'))
-    for (const { source } of SHOP_CAUTIONS) if (source !== null) expect(shop).toContain(source)
+    const said = placedTexts(shop)
+      .map(({ text }) => text)
+      .join('')
+      .replaceAll(' ', '')
+    expect(shop.indexOf('Local codes')).toBeLessThan(shop.indexOf('role="table"'))
+    for (const { source } of SHOP_CAUTIONS) if (source !== null) expect(said).toContain(source.replaceAll(' ', ''))
   })
 
-  it('leaves out what has no room, and says how much', () =>
-    expect(fitting(['a', 'b', 'c', 'd'], 3, 'the plan')).toEqual(['a', 'b', 'And 2 more: see the plan.']))
+  it('shows a car with one setup as it is, and speaks of no change', () => {
+    const alone = sidesFor({ ...request, after: request.before })
+    const facts = customerFacts(plan, alone.before, alone.after)
+    expect(facts.title).toMatch(/rear suspension, as it is$/)
+    expect(facts.lists.flat().map(({ head }) => head)).toEqual(['What we found', 'What comes next'])
+    const page = textOf(sheetSvg({ ...request, after: request.before }, ['customer', 'shop']))
+    expect(page.match(/drawn where the stop first touches/g)).toHaveLength(1)
+    expect(page).not.toMatch(/Before|After the|Bold is changed/)
+  })
+
+  it('never lets a long title push out what the sheet is', () =>
+    expect(customerFacts({ ...plan, title: 'x'.repeat(200) }, sides.before, sides.after).title).toMatch(
+      /^x{60}…: rear suspension, before and after$/,
+    ))
+
+  it('names as many loads as have room, and says how many more there are', () => {
+    const loads = Array.from({ length: 30 }, (_, i) => ({
+      id: `load-${i}`,
+      name: `Load number ${i} with a name that takes its room`,
+      kind: 'payload' as const,
+      masses: { rear: 1 },
+    }))
+    const heavy = { ...plan, loads }
+    const { before, after } = sidesFor({ ...request, plan: heavy })
+    expect(customerFacts(heavy, before, after).numbers[1]?.what).toMatch(/; and \d+ more$/)
+  })
+
+  it('says how many rows there is no room for, and leaves out those that do not change first', () => {
+    const { rows } = shopFacts(plan, sides.before, sides.after)
+    const look = { size: 11 }
+    const setups = [sides.before.setup, sides.after.setup] as const
+    const whole = workTable(rows, ...setups, look, 20, 700, Infinity)
+    expect(whole.left).toBe(0)
+    const changed = rows.filter(row => row.changed).length
+    const less = workTable(rows, ...setups, look, 20, 700, whole.height - 10)
+    expect(less.left).toBeGreaterThan(0)
+    expect(less.height).toBeLessThanOrEqual(whole.height - 10)
+    const names = placedTexts(renderToStaticMarkup(less.at(0, 0))).map(({ text }) => text)
+    for (const { name } of rows.filter(row => row.changed)) expect(names).toContain(name)
+    expect(rows.filter(({ name }) => names.includes(name))).toHaveLength(rows.length - less.left)
+    expect(changed).toBeGreaterThan(3)
+  })
 })
 
 describe('sheets as files', () => {
@@ -87,6 +134,20 @@ describe('sheets as files', () => {
     const text = textOf(sheetHtml(requestFor(seed(name)), ['customer', 'shop']))
     expect(text.match(/class="sheet /g)).toHaveLength(2)
     expect(text).not.toMatch(/NaN|undefined|Infinity|\bnull\b/)
+  })
+
+  it('is a drawing any program that shows SVG can show: text as text, inks written out, nothing of a page in it', () => {
+    const text = textOf(sheetSvg(request, ['customer', 'shop']))
+    expect(text).not.toMatch(/foreignObject|xhtml|var\(|class=/)
+    for (const words of ['Three numbers to compare', 'Order of work', 'Cut list'])
+      expect(text).toContain(`>${words}</tspan>`)
+    const { width, height } = /viewBox="0 0 (?<width>[\d.]+) (?<height>[\d.]+)"/.exec(text)!.groups!
+    expect([Number(width), Number(height)].map(Math.round)).toEqual([794, 2245])
+  })
+
+  it('holds nothing a file of XML must not: control characters and halves of letters are blanks', () => {
+    const text = textOf(sheetSvg({ ...request, plan: { ...plan, title: 'A\u0007\ud800\u202eB' } }, ['shop']))
+    expect(text).toContain('A B: rear suspension')
   })
 
   it('takes a title as text, whatever is in it', () => {
@@ -114,6 +175,28 @@ describe('sheets as files', () => {
 })
 
 describe('what was built', () => {
+  it('is told in words, as fine as it is, and what it comes to in the travel', () => {
+    const { before, after } = sides
+    const stop = after.axle.corner.stop!
+    const built = { 'corner.stop.gap': stop.gap + INCH / 64 }
+    expect(differences(plan, before.axle, after.axle, built)).toEqual([
+      {
+        path: 'corner.stop.gap',
+        short: 'gap 0.016\u00a0in more than planned',
+        held: true,
+        sentence: '0.016\u00a0in more than planned, within what is to be held.',
+      },
+    ])
+    expect(differences(plan, before.axle, after.axle, { 'corner.stop.gap': stop.gap })).toEqual([])
+    const axle = builtAxle(after.axle, { 'corner.stop.gap': stop.gap + INCH / 4 })
+    const told = consequences(plan, after.budget, axleBudget(axle, plan))
+    expect(told).toEqual([
+      expect.stringMatching(/^The wheel meets the stop at .* later than planned: /),
+      expect.stringMatching(/^Full bump is .* more than planned/),
+    ])
+    expect(consequences(plan, after.budget, after.budget)).toEqual([])
+  })
+
   const { before, after } = sides
   const gap = after.axle.corner.stop!.gap
   const off = (by: number) => beyond(plan, before.axle, after.axle, { 'corner.stop.gap': gap + by })
