@@ -73,19 +73,28 @@ export function createServices(options: ServiceOptions): Services {
     return sentences.length === 0 ? opened : { ...opened, report: sentences.join(' ') }
   }
 
-  async function start(): Promise<Reply<'start'>> {
+  /** Finds out, before the first change has to be kept, whether that can be done at all. */
+  async function madeReady(): Promise<void> {
     await shelves.attempt(mkdir(options.data, { recursive: true, mode: 0o700 }))
-    await shelves.attempt(shelves.kept.tidy(Date.now()))
-    await shelves.attempt(shelves.settings.change({}))
+    await Promise.all([shelves.attempt(shelves.settings.change({})), shelves.attempt(shelves.kept.tidy(Date.now()))])
+  }
+
+  /** The window waits for this with nothing to show: what can go on at once, does. */
+  async function start(): Promise<Reply<'start'>> {
+    const ready = madeReady()
     const demos = await demosIn(options.demos)
-    const { document, reports } = await firstDocument(file, demos, shelves)
+    const [{ document, reports }, names] = await Promise.all([
+      firstDocument(file, demos, shelves),
+      namedDemos(demos, shelves),
+    ])
     file = null
     shown = true
+    await ready
     const sentences = [...reports, ...shelves.takeReports()]
     return {
       document,
       recents: await recents(shelves),
-      demos: await namedDemos(demos, shelves),
+      demos: names,
       settings: shownSettings(await shelves.settings.read()),
       about: { version: options.version, host: options.host, runsOn },
       report: sentences.length === 0 ? undefined : sentences.join(' '),
