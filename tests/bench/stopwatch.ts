@@ -3,6 +3,8 @@ import { measure } from 'mitata'
 import type { Sample } from './benchmark.ts'
 
 const rounds = 5
+/** Before that, until Node has compiled what is measured as well as it will. */
+const warming = 2
 /** Per round and side, ns. */
 const share = 60e6
 
@@ -11,9 +13,14 @@ const median = (values: readonly number[]): number => values.toSorted((a, b) => 
 /** Times two pieces of work in turn, so that whatever else the machine does falls on both; each is given by its median. */
 export async function timed(work: () => unknown, reference: () => unknown): Promise<Sample> {
   const [own, other]: [number[], number[]] = [[], []]
-  for (let round = 0; round < rounds; round++) {
-    own.push((await measure(work, { min_cpu_time: share })).p50)
-    other.push((await measure(reference, { min_cpu_time: share })).p50)
+  for (let round = -warming; round < rounds; round++) {
+    const [mine, theirs] = [
+      await measure(work, { min_cpu_time: share }),
+      await measure(reference, { min_cpu_time: share }),
+    ]
+    if (round < 0) continue
+    own.push(mine.p50)
+    other.push(theirs.p50)
   }
   return { unit: 'ns', value: median(own), reference: median(other) }
 }
@@ -27,7 +34,7 @@ export function inTurn(work: () => unknown, reference: () => unknown): Sample {
     run()
     return Number(process.hrtime.bigint() - started)
   }
-  for (let warming = 0; warming < 60; warming++) work()
+  for (let run = 0; run < 60; run++) work()
   for (let round = 0; round < rounds; round++) {
     for (let run = 0; run < 20; run++) own = Math.min(own, taken(work))
     other = Math.min(other, taken(reference))
