@@ -65,8 +65,13 @@ function take(store: Store, step: Step | null): string | null {
   if (step === null) return null
   const state = store.read()
   const { plan, history, entry } = step
-  const setup = plan.setups.some(({ id }) => id === entry.where.setup) ? entry.where.setup : state.view.setup
-  const view = { ...state.view, setup, axle: entry.where.axle, refused: {} }
+  const there = (id: string | null): boolean => plan.setups.some(each => each.id === id)
+  const setup = there(entry.where.setup) ? entry.where.setup : state.view.setup
+  // A comparison with a setup that is gone, or with itself, is one with the next there is, as where somebody removes it.
+  const { compared: was } = state.view
+  const stays = was === null || (was !== setup && there(was))
+  const compared = stays ? was : (plan.setups.find(({ id }) => id !== setup)?.id ?? null)
+  const view = { ...state.view, setup, compared, axle: entry.where.axle, refused: {} }
   store.write({ ...state, plan, history, view })
   return entry.label
 }

@@ -30,5 +30,6 @@ test('a candidate becomes a setup of its own beside the one shown, and is undone
   expect(store.read().view.compared).toBe(plan.setups[0]!.id)
   expect(undo(store)).toContain('a 1/4 in shim on the pad')
   expect(store.read().plan).toEqual(plan)
+  expect(store.read().view).toMatchObject({ setup: plan.setups[0]!.id, compared: plan.setups[1]!.id })
   keeper.stop()
 })
