@@ -61,28 +61,42 @@ const kindOf = ({ stop }: Corner): string =>
 const packOf = ({ springs: { springs } }: Corner, say: Say): string =>
   springs.map(({ rate, freeLength }) => `${say(rate, 'rate')}, ${say(freeLength, 'length')} free`).join(' + ')
 
+const written = (value: number | null, quantity: Quantity, say: Say): string =>
+  value === null ? 'none' : say(value, quantity)
+
+/** What somebody does in the shop to get from one setup of an axle to the other. What reads the same on both sides is left out. */
+export function madeDifferences(before: Axle, after: Axle, units: UnitSystem): SetupDifference[] {
+  const say = sayIn(units)
+  const [was, is] = [before.corner, after.corner]
+  const all: readonly (readonly [string, string, string])[] = [
+    ['stop', kindOf(was), kindOf(is)],
+    ...MADE.map(
+      ({ what, quantity, of }) => [what, written(of(was), quantity, say), written(of(is), quantity, say)] as const,
+    ),
+    ['springs', packOf(was, say), packOf(is, say)],
+  ]
+  return all.flatMap(([what, first, second]) =>
+    first === second ? [] : [{ what, before: first, after: second, kind: 'made' as const }],
+  )
+}
+
 /**
  * What differs between two setups of an axle, in words, in the order of the car: first what is done, then what follows from it. What reads
  * the same on both sides is left out.
  */
 export function setupDifferences(before: Axle, after: Axle, units: UnitSystem): SetupDifference[] {
   const say = sayIn(units)
-  const told: SetupDifference[] = []
-  const tell = (kind: SetupDifference['kind'], what: string, was: string, is: string): void => {
-    if (was !== is) told.push({ what, before: was, after: is, kind })
+  const told = madeDifferences(before, after, units)
+  const tell = (what: string, was: string, is: string): void => {
+    if (was !== is) told.push({ what, before: was, after: is, kind: 'follows' })
   }
-  const written = (value: number | null, quantity: Quantity): string => (value === null ? 'none' : say(value, quantity))
-  tell('made', 'stop', kindOf(before.corner), kindOf(after.corner))
-  for (const { what, quantity, of } of MADE)
-    tell('made', what, written(of(before.corner), quantity), written(of(after.corner), quantity))
-  tell('made', 'springs', packOf(before.corner, say), packOf(after.corner, say))
   const [was, is] = [before, after].map(axle => axleBudget(axle, { units }, cornerModel(axle.corner), say))
   const follows = (what: string, quantity: Quantity, of: (budget: ReturnType<typeof axleBudget>) => number | null) =>
-    tell('follows', what, written(of(was!), quantity), written(of(is!), quantity))
+    tell(what, written(of(was!), quantity, say), written(of(is!), quantity, say))
   follows('engagement', 'length', ({ engagement }) => engagement?.wheel ?? null)
   follows('share of bump on the coilover', 'share', ({ engagement }) => engagement?.share ?? null)
   follows('bump travel', 'length', ({ travel }) => travel.bump)
-  tell('follows', 'bump ends at', was!.travel.bumpLimitedBy, is!.travel.bumpLimitedBy)
+  tell('bump ends at', was!.travel.bumpLimitedBy, is!.travel.bumpLimitedBy)
   follows('force of the stop at full bump, in a hit', 'force', ({ bump }) => bump.stopForceFast)
   follows('shock shaft left at full bump', 'length', ({ shockLeftAtBump }) => shockLeftAtBump)
   return told

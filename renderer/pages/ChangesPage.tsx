@@ -10,7 +10,7 @@ import { ProposalMap } from '../charts/map/ProposalMap.tsx'
 import { BeforeAfter, type Side } from '../panels/changes/BeforeAfter.tsx'
 import { ByHand } from '../panels/changes/ByHand.tsx'
 import { CandidateList } from '../panels/changes/CandidateList.tsx'
-import { ChangesHead, type Way } from '../panels/changes/ChangesHead.tsx'
+import { ChangesHead } from '../panels/changes/ChangesHead.tsx'
 import { NothingToCompare } from '../panels/changes/NothingToCompare.tsx'
 import { ProposeWork } from '../panels/changes/ProposeWork.tsx'
 import { RangeFields } from '../panels/changes/RangeFields.tsx'
@@ -22,13 +22,15 @@ import { makeSetup } from '../state/made-setup.ts'
 import { chooseRanges } from '../state/ranges.ts'
 import { shownAxle, shownSetup } from '../state/selectors.ts'
 import { shelfOf } from '../state/shelf.ts'
-import { showPage, showSetup } from '../state/view.ts'
+import type { ChangesWay } from '../state/state.ts'
+import { showChanges, showPage, showSetup } from '../state/view.ts'
 import { useFiles, useSelectGroup, useStore } from '../window-context.ts'
 
 /** What would meet the targets, what it costs, how to make it a setup; before and after; and the shelf parts come from. */
 export function ChangesPage() {
-  const [way, setWay] = useState<Way>('look')
-  const { units, axle, setup } = useSelectGroup(state => ({
+  const store = useStore()
+  const { way, units, axle, setup } = useSelectGroup(state => ({
+    way: state.view.changes ?? 'look',
     units: state.plan.units,
     axle: shownAxle(state).axle,
     setup: shownSetup(state).setup,
@@ -39,7 +41,7 @@ export function ChangesPage() {
       axle={axle}
       setup={setup}
       way={way}
-      onWay={setWay}
+      onWay={next => showChanges(store, next)}
     />
   )
 }
@@ -47,8 +49,8 @@ export function ChangesPage() {
 interface Props {
   readonly axle: Axle
   readonly setup: Setup
-  readonly way: Way
-  readonly onWay: (way: Way) => void
+  readonly way: ChangesWay
+  readonly onWay: (way: ChangesWay) => void
 }
 
 function Changing({ axle, setup, way, onWay }: Props) {

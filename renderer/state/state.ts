@@ -35,9 +35,13 @@ export interface View {
   /** Loads not counted for now, by id. */
   readonly loadsOff: readonly string[]
   readonly dialog: Dialog | null
+  /** What the page of changes shows; `look` when nobody has chosen. */
+  readonly changes?: ChangesWay
   /** The first look around was asked for again. */
   readonly guide: boolean
 }
+
+export type ChangesWay = 'look' | 'hand' | 'compare' | 'shelf'
 
 export type Dialog =
   | { readonly kind: 'start' }

@@ -1,7 +1,7 @@
 import type { AxleId } from '../../core/plan/schema.ts'
 import { closeGesture } from './edit.ts'
 import { resultsShown } from './selectors.ts'
-import type { Dialog, Refusal, View } from './state.ts'
+import type { ChangesWay, Dialog, Refusal, View } from './state.ts'
 import type { Store } from './store.ts'
 
 function look(store: Store, change: Partial<View>): void {
@@ -12,6 +12,9 @@ function look(store: Store, change: Partial<View>): void {
 }
 
 export const showPage = (store: Store, page: string) => look(store, { page })
+
+/** The page of changes, the way it is asked for. */
+export const showChanges = (store: Store, changes: ChangesWay) => look(store, { page: 'changes', changes })
 
 export function showAxle(store: Store, axle: AxleId): void {
   closeGesture(store)

@@ -1,16 +1,14 @@
 import type { ReactNode } from 'react'
 import type { Setup } from '../../../core/plan/schema.ts'
 import { Switch } from '../../fields/Switch.tsx'
-
-/** What the page shows. */
-export type Way = 'look' | 'hand' | 'compare' | 'shelf'
+import type { ChangesWay } from '../../state/state.ts'
 
 interface Props {
   readonly setup: Setup
   readonly axle: string
   readonly setups: readonly Setup[]
-  readonly way: Way
-  readonly onWay: (way: Way) => void
+  readonly way: ChangesWay
+  readonly onWay: (way: ChangesWay) => void
   readonly children: ReactNode
 }
 

@@ -8,6 +8,7 @@ import { useSureView } from '../../sure-context.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { chanceText } from '../sure/words.ts'
+import { BesideOther } from './BesideOther.tsx'
 import { countedFindings } from './counted.ts'
 import { unbroken } from './unbroken.ts'
 import { useDiagnosis } from './use-diagnosis.ts'
@@ -23,9 +24,12 @@ export function Findings() {
   const chances = useSureView().sureness?.findings
   return (
     <section className="find" aria-label="Findings">
-      <h2>
-        Findings <span>{countedFindings(findings)}</span>
-      </h2>
+      <div className="find-head">
+        <h2>
+          Findings <span>{countedFindings(findings)}</span>
+        </h2>
+        <BesideOther />
+      </div>
       <ol>
         {findings.map(({ id, severity, message, remedy, field }, i) => (
           <FindingLine
