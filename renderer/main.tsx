@@ -32,7 +32,8 @@ async function start(place: HTMLElement): Promise<void> {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') void keeper.flush()
   })
-  window.addEventListener('pagehide', () => void keeper.flush())
+  // A long history does not fit into what may outlive the page, so it is on its way before the page begins to go.
+  for (const leaving of ['beforeunload', 'pagehide']) window.addEventListener(leaving, () => void keeper.flush())
 
   createRoot(place).render(<App files={files} />)
   requestIdleCallback(() => void loadPages())

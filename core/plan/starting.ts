@@ -146,3 +146,23 @@ export function startingPlan(answers: StartingAnswers): Plan {
 
 /** The other axle of a plan that has only one: the same values, every one of them assumed. */
 export const otherAxle = (axle: Axle): Axle => marked({ ...axle, id: axle.id === 'front' ? 'rear' : 'front' }, [])
+
+/** Stands in where there is nothing to show: plausible values of a rear corner, every one of them assumed. */
+export function blankPlan(): Plan {
+  const plan = startingPlan({
+    title: '',
+    units: 'inch',
+    axle: 'rear',
+    suspension: 'independent',
+    cornerMass: 500,
+    shockStroke: 0.3048,
+    shaftShowing: 0.16,
+    ratio: { shock: 0.7, stop: 0.6 },
+    springRates: [44_000, 61_000],
+    stop: { stroke: 0.0762, gap: 0.06 },
+  })
+  return {
+    ...plan,
+    setups: plan.setups.map(setup => ({ ...setup, axles: setup.axles.map(axle => marked(axle, [])) })),
+  }
+}

@@ -7,6 +7,7 @@ import { createServices } from '../services/services.ts'
 import { type Launched, launch } from './launch.ts'
 import { printWithBrowser } from './print.ts'
 import { type Served, serve } from './serve.ts'
+import { createWindows } from './windows.ts'
 
 const graceForReload = 5000
 
@@ -32,8 +33,10 @@ export async function run(options: RunOptions): Promise<{ shown: true } | { show
     options.fault(error)
     void log.write(faultLine(error))
   }
+  const windows = createWindows()
   const services = createServices({
     tell: (name, payload) => served?.tell(name, payload),
+    isHere: windows.isHere,
     host: 'browser',
     version: await appVersion(options.app),
     data,
@@ -44,7 +47,14 @@ export async function run(options: RunOptions): Promise<{ shown: true } | { show
     ...(options.browser !== null && { print: (html: string) => printWithBrowser(options.browser!, html) }),
   })
   const files = join(options.app, 'dist', 'renderer')
-  served = await serve({ handlers: services.handlers, files, fault, grace: graceForReload })
+  served = await serve({
+    handlers: services.forWindow,
+    windows,
+    files,
+    fault,
+    grace: graceForReload,
+    closed: window => void services.windowClosed(window).catch(fault),
+  })
   let launched: Launched | null = null
   try {
     if (options.browser === null) {

@@ -2,21 +2,27 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net'
 import { answer, type Handlers } from '../contract/answer.ts'
 import type { Tell } from '../contract/contract.ts'
-import { pageHeaders } from '../contract/page.ts'
+import { pageHeaders, windowNameHeader } from '../contract/page.ts'
 import { windowFile } from '../services/window-files.ts'
 import { jsonBody } from './body.ts'
 import { createGuard, type Guard } from './guard.ts'
 import { Refusal } from './refusal.ts'
 import { createStreams } from './streams.ts'
+import type { Windows } from './windows.ts'
 
 export interface ServeOptions {
-  handlers: Handlers
+  /** What the window of this name may ask. */
+  handlers(window: string): Handlers
+  /** Windows come and go. */
+  windows: Windows
   /** Folder of the built window. */
   files: string
   /** Hears of errors that ought not to happen. */
   fault(error: unknown): void
-  /** How long the last window may be away, ms, before it counts as closed. */
+  /** How long a window may be away, ms, before it counts as closed. */
   grace: number
+  /** A window has closed. */
+  closed?(window: string): void
 }
 
 export interface Served {
@@ -31,7 +37,7 @@ export interface Served {
 
 /** Serves the window on a free port of 127.0.0.1, to whoever holds an address given out here. */
 export async function serve(options: ServeOptions): Promise<Served> {
-  const streams = createStreams(options.grace)
+  const streams = createStreams(options.grace, options.windows, options.closed)
   const server = createServer()
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject)
@@ -66,7 +72,7 @@ async function route(
   request: IncomingMessage,
   response: ServerResponse,
   guard: Guard,
-  listen: (stream: ServerResponse) => void,
+  listen: (stream: ServerResponse, window: string) => void,
   options: ServeOptions,
 ): Promise<void> {
   guard.checkSource(request)
@@ -80,14 +86,16 @@ async function route(
   if (pathname === '/events') {
     guard.checkSecret(request)
     allow(request, 'GET')
-    listen(response)
+    listen(response, nameOfWindow(request))
     return
   }
   if (pathname.startsWith('/call/')) {
     guard.checkSecret(request)
     allow(request, 'POST')
+    const window = nameOfWindow(request)
     const body = await jsonBody(request)
-    const done = await answer(options.handlers, pathname.slice('/call/'.length), body, options.fault)
+    options.windows.heard(window)
+    const done = await answer(options.handlers(window), pathname.slice('/call/'.length), body, options.fault)
     if (done.kind === 'refused') throw new Refusal(done.status, done.sentence)
     response.writeHead(200, { 'content-type': 'application/json; charset=utf-8' }).end(JSON.stringify(done.value))
     return
@@ -103,6 +111,13 @@ function addressOf(request: IncomingMessage, origin: string): URL {
   const target = request.url ?? '/'
   if (!target.startsWith('/') || target.startsWith('//')) throw new Refusal(404, 'There is nothing at this address.')
   return new URL(target, origin)
+}
+
+/** Each page makes itself a name when it is loaded. */
+function nameOfWindow({ headers }: IncomingMessage): string {
+  const name = String(headers[windowNameHeader] ?? '')
+  if (/^[\w-]{0,64}$/.test(name)) return name
+  throw new Refusal(400, 'This window has a name that cannot be. Reload it.')
 }
 
 function allow(request: IncomingMessage, ...methods: string[]): void {

@@ -1,10 +1,11 @@
 import type { ServerResponse } from 'node:http'
 import type { Tell } from '../contract/contract.ts'
+import type { Windows } from './windows.ts'
 
 const beat = 10_000
 
 /** The windows that listen. Their streams carry the events, and their end is the end of the window. */
-export function createStreams(grace: number) {
+export function createStreams(grace: number, windows: Windows, closed: (window: string) => void = () => undefined) {
   let leave: () => void
   const abandoned = new Promise<void>(resolve => {
     leave = resolve
@@ -19,7 +20,8 @@ export function createStreams(grace: number) {
   heart.unref()
 
   return {
-    add(stream: ServerResponse): void {
+    add(stream: ServerResponse, window: string): void {
+      windows.listens(window)
       hadOne = true
       clearTimeout(waiting)
       open.add(stream)
@@ -27,6 +29,7 @@ export function createStreams(grace: number) {
       stream.write(': here\n\n')
       stream.on('close', () => {
         open.delete(stream)
+        if (windows.stops(window)) setTimeout(() => windows.isHere(window) || closed(window), grace).unref()
         // A page that is loaded again comes back at once.
         if (open.size === 0) waiting = setTimeout(() => leave(), grace)
       })

@@ -74,8 +74,13 @@ const opened = z.strictObject({
   /** Something to tell: a kept copy was set aside, the file has gone. */
   report: sentence.optional(),
 })
-/** `rescue` opens the last good copy of the same plan, where there is one. */
-const failedToOpen = z.strictObject({ kind: z.literal('failed'), reason: sentence, rescue: token.optional() })
+/** `rescue` opens the last good copy of the same plan, where there is one; `remains` what can be read of the damaged file. */
+const failedToOpen = z.strictObject({
+  kind: z.literal('failed'),
+  reason: sentence,
+  rescue: token.optional(),
+  remains: token.optional(),
+})
 const openedOrFailed = z.discriminatedUnion('kind', [opened, failedToOpen])
 
 const failed = z.strictObject({ kind: z.literal('failed'), reason: sentence })
@@ -83,7 +88,16 @@ const cancelled = z.strictObject({ kind: z.literal('cancelled') })
 /** This host has no file dialog: show the window's own, fed by `folder`, then `openFile` or `saveIn`. */
 const choose = z.strictObject({ kind: z.literal('choose') })
 /** From here on the document goes by these. */
-const saved = z.strictObject({ kind: z.literal('saved'), key, token, name, basis, savedAt: when })
+const saved = z.strictObject({
+  kind: z.literal('saved'),
+  key,
+  token,
+  name,
+  basis,
+  savedAt: when,
+  /** Something to tell: the file had gone and was written anew. */
+  report: sentence.optional(),
+})
 
 const recents = z.array(
   z.strictObject({

@@ -25,3 +25,6 @@ export const pageHeaders: Readonly<Record<string, string>> = {
 
 /** The header in which the page of the browser host shows its secret. */
 export const pageSecretHeader = 'x-stopgap-page'
+
+/** The header in which a page says which of the windows it is: a name it makes when it is loaded. */
+export const windowNameHeader = 'x-stopgap-window'

@@ -1,4 +1,6 @@
 import { readPlan } from '../../core/plan/parse.ts'
+import type { Salvaged } from '../../core/plan/salvage.ts'
+import { salvageWords } from '../../core/plan/salvage-words.ts'
 import { longestPlan } from './contract.ts'
 
 /** Ending of a plan's file name. */
@@ -21,3 +23,10 @@ export function whyNotPlan(text: string): string | null {
   const more = others.length === 0 ? '' : ` (and ${others.length} more like this)`
   return `${what} is ${first.found}; it should be ${first.wanted}${more}`
 }
+
+/** What to say of a damaged file when what can be read of it is shown. */
+export const salvagedText = (name: string, salvaged: Salvaged): string =>
+  [
+    `This is what can be read of “${name}”, in no file yet; the damaged file was left as it is.`,
+    ...salvageWords(salvaged),
+  ].join(' ')

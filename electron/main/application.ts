@@ -103,7 +103,7 @@ async function run(data: string, file: string | null) {
     opened.on('close', () => void services.changeSettings({ window: placeOf(opened) }).catch(fault))
     opened.on('closed', () => {
       window = null
-      services.windowClosed()
+      void services.windowClosed().catch(fault)
     })
   }
 

@@ -3,10 +3,11 @@ import { realpath } from 'node:fs/promises'
 import { basename, dirname, join, resolve } from 'node:path'
 import { formatPlan, readPlan } from '../../core/plan/parse.ts'
 import type { OpenDocument, Opened } from '../contract/contract.ts'
-import { planName } from '../contract/plan-text.ts'
+import { planName, salvagedText } from '../contract/plan-text.ts'
 import { isUnsaved, type KeptCopy } from './kept.ts'
-import { digest, type FileText, readPlanFile } from './plan-file.ts'
+import { digest, type FileText, readPlanFile, salvageAt } from './plan-file.ts'
 import { reason } from './reason.ts'
+import { together } from './sentences.ts'
 import type { Shelves } from './shelves.ts'
 
 /** The path without links; of a file that is not there yet, its folder's. */
@@ -23,36 +24,71 @@ export const keyOf = (realPath: string): string => createHash('sha256').update(r
 
 const now = () => new Date().toISOString()
 
-/** A file, together with what was kept of it. */
-export async function openPath(path: string, shelves: Shelves): Promise<Opened> {
+/** A file, together with what this window kept of it. */
+export async function openPath(path: string, window: string, shelves: Shelves): Promise<Opened> {
   const real = await realPathOf(path)
   const key = keyOf(real)
   const name = planName(basename(real))
   const file = await readPlanFile(real)
-  const copy = await shelves.kept.find(key)
   if (file.kind === 'text') {
+    const place = await shelves.claims.placeFor(key, window)
+    const copy = await shelves.kept.find(place.key)
     const fits = copy !== null && (copy.basis === file.basis || digest(copy.text) === file.basis)
-    const report = copy !== null && !fits && isUnsaved(copy) ? await putAside(copy, shelves) : undefined
+    const reports = place.isSecond ? [openTwice(name)] : []
+    if (copy !== null && !fits && isUnsaved(copy)) reports.push(await putAside(copy, shelves))
     await shelves.attempt(shelves.recents.touch({ key, path: real, name, at: now() }))
     const token = shelves.tokens.give({ kind: 'file', path: real })
-    return { kind: 'document', document: inFile({ key, token, name }, file, fits ? copy : null), report }
+    const document = inFile({ key, token, name }, file, fits ? copy : null)
+    return { kind: 'document', document, report: together(reports) }
   }
+  const copy = await shelves.kept.find(key)
   if (copy !== null && file.kind === 'missing') {
     const report = `The file of “${name}” is not where it was. This is the copy Stopgap kept of it; save it to have it in a file again.`
-    return { kind: 'document', document: inNoFile(copy, true), report }
+    const { isSecond } = await shelves.claims.placeFor(key, window)
+    return {
+      kind: 'document',
+      document: inNoFile(copy, true),
+      report: together([report, ...(isSecond ? [openTwice(name)] : [])]),
+    }
   }
-  const reason = `“${name}” could not be opened: ${file.why}.`
-  if (copy !== null) return { kind: 'failed', reason, rescue: shelves.tokens.give({ kind: 'kept', key }) }
-  if ((await shelves.previous.find(key)) === null) return { kind: 'failed', reason }
-  return { kind: 'failed', reason, rescue: shelves.tokens.give({ kind: 'previous', key }) }
+  const remains = file.kind === 'refused' && (await salvageAt(real)) !== null
+  return {
+    kind: 'failed',
+    reason: `“${name}” could not be opened: ${file.why}.`,
+    ...(copy !== null
+      ? { rescue: shelves.tokens.give({ kind: 'kept', key }) }
+      : (await shelves.previous.find(key)) !== null && {
+          rescue: shelves.tokens.give({ kind: 'previous', key }),
+        }),
+    ...(remains && { remains: shelves.tokens.give({ kind: 'remains', path: real }) }),
+  }
+}
+
+const openTwice = (name: string): string =>
+  `“${name}” is open in another window too. What you change here is kept apart from what is changed there, and whoever saves second is asked before anything is replaced.`
+
+/** What can be read of a damaged file, in no file of its own, so that the damaged one is left as it is. */
+export async function openRemains(path: string): Promise<Opened> {
+  const name = planName(basename(path))
+  const found = await salvageAt(path)
+  if (found === null) return { kind: 'failed', reason: `Nothing of “${name}” can be read any more.` }
+  const text = formatPlan(found.plan)
+  return {
+    kind: 'document',
+    document: inNoFile({ key: randomUUID(), name, text }, false),
+    report: salvagedText(name, found),
+  }
 }
 
 /** Keeps unsaved changes apart from a file that somebody else has changed since. The sentence says where they are. */
-export async function putAside(copy: KeptCopy, shelves: Shelves): Promise<string> {
-  const changed = `“${copy.name}” was changed elsewhere since it was last worked on here.`
+export async function putAside(
+  copy: KeptCopy,
+  shelves: Shelves,
+  changed = `“${copy.name}” was changed elsewhere since it was last worked on here.`,
+): Promise<string> {
   try {
     const aside = await shelves.kept.setAside(copy)
-    await shelves.attempt(shelves.recents.touch({ key: aside.key, path: null, name: aside.name, at: copy.at }))
+    await shelves.attempt(shelves.recents.add({ key: aside.key, path: null, name: aside.name, at: copy.at }))
     return `${changed} The changes that were not saved are among the recent plans, as “${aside.name}”.`
   } catch (error) {
     return `${changed} The changes that were not saved could not be put aside: ${reason(error)}.`
@@ -60,11 +96,13 @@ export async function putAside(copy: KeptCopy, shelves: Shelves): Promise<string
 }
 
 /** A plan that is in no file, or a kept copy in place of a file that cannot be read. */
-export async function openKept(key: string, shelves: Shelves): Promise<Opened> {
-  const copy = await shelves.kept.find(key)
+export async function openKept(key: string, window: string, shelves: Shelves): Promise<Opened> {
+  const place = await shelves.claims.placeFor(key, window)
+  const copy = (await shelves.kept.find(place.key)) ?? (await shelves.kept.find(key))
   if (copy !== null) {
     await shelves.attempt(shelves.recents.touch({ key, path: null, name: copy.name, at: now() }))
-    return { kind: 'document', document: inNoFile(copy, true) }
+    const report = place.isSecond ? openTwice(copy.name) : undefined
+    return { kind: 'document', document: inNoFile({ ...copy, key }, true), report }
   }
   await shelves.attempt(shelves.recents.drop(key))
   return { kind: 'failed', reason: 'The copy Stopgap kept of this plan has been deleted.' }

@@ -64,19 +64,24 @@ export function keptCopies(folder: string, writer: LatestWriter, report: (senten
 
   /** Drops old copies that hold nothing their file does not. Changes that were never saved stay until the person drops them. */
   async function tidy(now: number): Promise<void> {
-    const names = await readdir(folder).catch((error: unknown) => {
-      if (refusal(error) === 'ENOENT') return []
-      throw error
-    })
-    for (const name of names.filter(each => each.endsWith('.json'))) {
-      const copy = await find(name.slice(0, -'.json'.length))
+    for (const key of await keys()) {
+      const copy = await find(key)
       if (copy !== null && !isUnsaved(copy) && now - Date.parse(copy.at) > historyStays) {
-        await rm(join(folder, name), { force: true })
+        await rm(fileOf(key), { force: true })
       }
     }
   }
 
-  return { keep, find, forget, setAside, tidy }
+  /** Keys of everything kept. */
+  async function keys(): Promise<string[]> {
+    const names = await readdir(folder).catch((error: unknown) => {
+      if (refusal(error) === 'ENOENT') return []
+      throw error
+    })
+    return names.filter(each => each.endsWith('.json')).map(each => each.slice(0, -'.json'.length))
+  }
+
+  return { keep, find, forget, setAside, tidy, keys }
 }
 
 export type KeptCopies = ReturnType<typeof keptCopies>

@@ -2,6 +2,7 @@ import { mkdir } from 'node:fs/promises'
 import { dirname } from 'node:path'
 import { z } from 'zod'
 import type { LatestWriter } from './latest-writer.ts'
+import type { OneAtATime } from './one-at-a-time.ts'
 import { readStored } from './stored.ts'
 
 const entrySchema = z.strictObject({
@@ -23,9 +24,7 @@ export type RecentEntry = z.infer<typeof entrySchema>
 const most = 20
 
 /** Plans worked on, the last one first. */
-export function recentPlans(file: string, writer: LatestWriter, report: (sentence: string) => void) {
-  let queue: Promise<unknown> = Promise.resolve()
-
+export function recentPlans(file: string, writer: LatestWriter, alone: OneAtATime, report: (sentence: string) => void) {
   async function list(): Promise<RecentEntry[]> {
     const read = await readStored(file, schema, 'The list of recent plans')
     if (read.kind === 'lost') report(read.report)
@@ -34,20 +33,20 @@ export function recentPlans(file: string, writer: LatestWriter, report: (sentenc
 
   /** One change after the other, each from what is on the disk, where a second running Stopgap may have written. */
   function change(edit: (entries: RecentEntry[]) => RecentEntry[]): Promise<void> {
-    const done = queue.then(async () => {
+    return alone('recent plans', async () => {
       const entries = edit(await list())
       const files = entries.filter(entry => entry.path !== null).slice(0, most)
       const stay = entries.filter(entry => entry.path === null || files.includes(entry))
       await mkdir(dirname(file), { recursive: true, mode: 0o700 })
       await writer.write(file, JSON.stringify({ format: 'stopgap-recent', version: 1, entries: stay }))
     })
-    queue = done.catch(() => undefined)
-    return done
   }
 
   return {
     list,
     touch: (entry: RecentEntry) => change(entries => [entry, ...entries.filter(other => other.key !== entry.key)]),
+    /** Behind the plan worked on now. */
+    add: (entry: RecentEntry) => change(([first, ...others]) => [...(first ? [first] : []), entry, ...others]),
     drop: (key: string) => change(entries => entries.filter(entry => entry.key !== key)),
   }
 }

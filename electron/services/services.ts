@@ -1,17 +1,18 @@
 import { mkdir } from 'node:fs/promises'
 import { basename, dirname } from 'node:path'
 import type { Handlers } from '../contract/answer.ts'
-import type { Recents, Reply, Request, Settings, Tell } from '../contract/contract.ts'
-import { whyNotPlan } from '../contract/plan-text.ts'
+import type { Recents, Reply, Settings, Tell } from '../contract/contract.ts'
 import { showFolder } from './chooser.ts'
-import { keyOf, openPath, realPathOf } from './documents.ts'
+import { openPath, realPathOf } from './documents.ts'
+import { keeperFor } from './keeping.ts'
 import { isUnsaved } from './kept.ts'
+import { gatherLeftBehind } from './left-behind.ts'
 import { logIn, withoutQuotes } from './log.ts'
 import { pdfOf } from './pdf.ts'
-import { reason } from './reason.ts'
 import { keepRun, openRun } from './runs-beside.ts'
 import { runsOn } from './runs-on.ts'
 import { save, saveAt, saveIn } from './saving.ts'
+import { together } from './sentences.ts'
 import type { StoredSettings } from './settings.ts'
 import { type Shelves, shelvesIn } from './shelves.ts'
 import { demosIn, firstDocument, namedDemos, openToken } from './start.ts'
@@ -40,14 +41,19 @@ export interface ServiceOptions {
   reveal?: (path: string) => void
   /** Speaks to the window unasked. */
   tell: Tell
+  /** Whether a window is still there, in a host that can have several. */
+  isHere?: (window: string) => boolean
 }
 
 export interface Services {
+  /** What the only window may ask. */
   handlers: Handlers
+  /** What one of several windows may ask; each goes by a name of its own. */
+  forWindow(window: string): Handlers
   /** A file that came from outside: a double click, a second start. A window that has not asked what to show gets it then. */
   openOutside(path: string): Promise<void>
-  /** The window is gone; a new one will ask what to show. */
-  windowClosed(): void
+  /** A window is gone, the only one when none is named; a new one will ask what to show. */
+  windowClosed(window?: string): Promise<void>
   /** The token for a file the person dropped on the window. */
   tokenFor(path: string): Promise<string>
   settings(): Promise<StoredSettings>
@@ -56,71 +62,63 @@ export interface Services {
   settled(): Promise<void>
 }
 
+/** The name of a window where there is never another. */
+const onlyWindow = 'window'
+
 /** What the window may ask, carried out the same in every host. */
 export function createServices(options: ServiceOptions): Services {
-  const shelves = shelvesIn(options.data)
+  const shelves = shelvesIn(options.data, options.isHere)
   const busy = workUnderWay()
   const log = logIn(options.data)
   let file = options.file
-  let lastKept = ''
   let shown = false
 
   /** With what the person has yet to be told. */
   function told<T extends { kind: string }>(opened: T): T {
     if (opened.kind !== 'document') return opened
     const own = (opened as { report?: string }).report
-    const sentences = [...(own === undefined ? [] : [own]), ...shelves.takeReports()]
-    return sentences.length === 0 ? opened : { ...opened, report: sentences.join(' ') }
+    const report = together([...(own === undefined ? [] : [own]), ...shelves.takeReports()])
+    return report === undefined ? opened : { ...opened, report }
   }
 
   /** Finds out, before the first change has to be kept, whether that can be done at all. */
   async function madeReady(): Promise<void> {
     await shelves.attempt(mkdir(options.data, { recursive: true, mode: 0o700 }))
-    await Promise.all([shelves.attempt(shelves.settings.change({})), shelves.attempt(shelves.kept.tidy(Date.now()))])
+    await Promise.all([
+      shelves.attempt(shelves.settings.change({})),
+      shelves.attempt(shelves.kept.tidy(Date.now())),
+      shelves.marks.tidy(),
+    ])
   }
 
   /** The window waits for this with nothing to show: what can go on at once, does. */
-  async function start(): Promise<Reply<'start'>> {
+  async function start(window: string): Promise<Reply<'start'>> {
     const ready = madeReady()
     const demos = await demosIn(options.demos)
     const [{ document, reports }, names] = await Promise.all([
-      firstDocument(file, demos, shelves),
+      firstDocument(file, demos, window, shelves),
       namedDemos(demos, shelves),
     ])
     file = null
     shown = true
     await ready
-    const sentences = [...reports, ...shelves.takeReports()]
+    const left = await attempted(gatherLeftBehind(shelves))
+    const report = together([...reports, ...left, ...shelves.takeReports()])
     return {
       document,
       recents: await recents(shelves),
       demos: names,
       settings: shownSettings(await shelves.settings.read()),
       about: { version: options.version, host: options.host, runsOn },
-      report: sentences.length === 0 ? undefined : sentences.join(' '),
+      report,
     }
   }
 
-  async function keep(request: Request<'keep'>): Promise<Reply<'keep'>> {
-    const failed = (why: string): Reply<'keep'> => ({
-      kind: 'failed',
-      reason: `The latest changes to “${request.name}” could not be kept: ${why}. Save the plan.`,
-    })
-    const wrong = whyNotPlan(request.text)
-    if (wrong !== null) return failed(wrong)
-    const thing = request.token === null ? null : shelves.tokens.find(request.token)
-    const path = thing?.kind === 'file' ? thing.path : null
-    const key = path === null ? request.key : keyOf(path)
-    const { name, text, basis, history } = request
-    const at = new Date().toISOString()
-    try {
-      await shelves.kept.keep({ key, name, path, basis, text, history, at })
-    } catch (error) {
-      return failed(reason(error))
-    }
-    if (key !== lastKept) await shelves.attempt(shelves.recents.touch({ key, path, name, at }))
-    lastKept = key
-    return { kind: 'kept' }
+  /** What bookkeeping found; nothing where the system refuses, which is told. */
+  async function attempted(work: Promise<string[]>): Promise<string[]> {
+    const found: string[] = []
+    await shelves.attempt(work.then(sentences => found.push(...sentences)))
+    return found
   }
 
   const change = busy.tracked(async (part: Partial<StoredSettings>): Promise<Settings> => {
@@ -130,37 +128,45 @@ export function createServices(options: ServiceOptions): Services {
     return settings
   })
 
-  return {
-    handlers: {
-      start,
+  const windows = new Map<string, Handlers>()
+  const forWindow = (window: string): Handlers => {
+    const known = windows.get(window) ?? handlersOf(window)
+    windows.set(window, known)
+    return known
+  }
+
+  const handlersOf = (window: string): Handlers => {
+    const keep = keeperFor(window, shelves)
+    return {
+      start: () => start(window),
       keep: busy.tracked(keep),
       open: async () => {
         if (options.dialogs === null) return { kind: 'choose' }
         const path = await options.dialogs.open()
-        return path === null ? { kind: 'cancelled' } : told(await openPath(path, shelves))
+        return path === null ? { kind: 'cancelled' } : told(await openPath(path, window, shelves))
       },
-      openFile: async ({ token }) => told(await openToken(token, shelves)),
+      openFile: async ({ token }) => told(await openToken(token, window, shelves)),
       recents: async () => ({ recents: await recents(shelves) }),
       folder: request => showFolder(request, options.home, shelves),
-      save: busy.tracked(request => save(request, shelves)),
+      save: busy.tracked(request => save(request, window, shelves)),
       saveAs: busy.tracked(async request => {
         if (options.dialogs === null) return { kind: 'choose' }
         const path = await options.dialogs.save(request.name)
-        return path === null ? { kind: 'cancelled' } : saveAt(path, request, shelves)
+        return path === null ? { kind: 'cancelled' } : saveAt(path, request, window, shelves)
       }),
-      saveIn: busy.tracked(request => saveIn(request, shelves)),
+      saveIn: busy.tracked(request => saveIn(request, window, shelves)),
       keepRun: busy.tracked(request => keepRun(request, shelves)),
       openRun: request => openRun(request, shelves),
       recipes: async () => {
         const text = await shelves.recipes.read()
-        const sentences = shelves.takeReports()
-        return { text, report: sentences.length === 0 ? undefined : sentences.join(' ') }
+        return { text, report: together(shelves.takeReports()) }
       },
       keepRecipes: busy.tracked(shelves.recipes.keep),
       forget: busy.tracked(async ({ key }) => {
-        await shelves.attempt(shelves.kept.forget(key))
+        const place = await shelves.claims.placeFor(key, window)
+        await shelves.attempt(shelves.kept.forget(place.key))
         const entry = (await shelves.recents.list()).find(each => each.key === key)
-        if (entry?.path === null) await shelves.attempt(shelves.recents.drop(key))
+        if (entry?.path === null && !place.isSecond) await shelves.attempt(shelves.recents.drop(key))
         return {}
       }),
       fault: busy.tracked(async ({ about, message }) => {
@@ -175,18 +181,24 @@ export function createServices(options: ServiceOptions): Services {
       settings: change,
       shelf: async () => {
         const text = await shelves.parts.read()
-        const sentences = shelves.takeReports()
-        return { text, report: sentences.length === 0 ? undefined : sentences.join(' ') }
+        return { text, report: together(shelves.takeReports()) }
       },
       keepShelf: busy.tracked(request => shelves.parts.keep(request)),
       pdf: ({ html }) => pdfOf(html, options.print),
-    },
+    }
+  }
+
+  return {
+    handlers: forWindow(onlyWindow),
+    forWindow,
     openOutside: async path => {
-      if (shown) options.tell('opened', told(await openPath(path, shelves)))
+      if (shown) options.tell('opened', told(await openPath(path, onlyWindow, shelves)))
       else file = path
     },
-    windowClosed: () => {
+    windowClosed: async (window = onlyWindow) => {
       shown = false
+      windows.delete(window)
+      await shelves.claims.gone(window)
     },
     tokenFor: async path => shelves.tokens.give({ kind: 'file', path: await realPathOf(path) }),
     settings: () => shelves.settings.read(),

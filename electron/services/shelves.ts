@@ -1,6 +1,9 @@
 import { join } from 'node:path'
+import { type Claims, createClaims } from './claims.ts'
 import { type KeptCopies, keptCopies } from './kept.ts'
 import { latestWriter } from './latest-writer.ts'
+import { type Marks, marksIn } from './marks.ts'
+import { type OneAtATime, oneAtATime } from './one-at-a-time.ts'
 import { type PartsShelf, partsShelf } from './parts-shelf.ts'
 import { type PreviousVersions, previousVersions } from './previous.ts'
 import { reason } from './reason.ts'
@@ -16,6 +19,11 @@ export interface Shelves {
   previous: PreviousVersions
   recents: RecentPlans
   settings: SettingsStore
+  /** Which window keeps its changes where. */
+  claims: Claims
+  /** What nobody else may do at the same time, in this Stopgap or another one. */
+  alone: OneAtATime
+  marks: Marks
   recipes: RecipeStore
   /** Stops, springs and tubes somebody keeps to hand. */
   parts: PartsShelf
@@ -25,7 +33,8 @@ export interface Shelves {
   takeReports(): string[]
 }
 
-export function shelvesIn(folder: string): Shelves {
+/** @param isHere whether a window of this run is still there */
+export function shelvesIn(folder: string, isHere: (window: string) => boolean = () => true): Shelves {
   const reports = new Set<string>()
   const told = new Set<string>()
   const report = (sentence: string) => {
@@ -33,12 +42,17 @@ export function shelvesIn(folder: string): Shelves {
     told.add(sentence)
   }
   const writer = latestWriter()
+  const marks = marksIn(join(folder, 'open'))
+  const alone = oneAtATime(marks)
   return {
     tokens: createTokens(),
     kept: keptCopies(join(folder, 'kept'), writer, report),
     previous: previousVersions(join(folder, 'previous'), writer),
-    recents: recentPlans(join(folder, 'recent.json'), writer, report),
+    recents: recentPlans(join(folder, 'recent.json'), writer, alone, report),
     settings: storedSettings(join(folder, 'settings.json'), writer, report),
+    claims: createClaims(marks, isHere),
+    alone,
+    marks,
     parts: partsShelf(join(folder, 'shelf.json'), writer, report),
     recipes: storedRecipes(join(folder, 'recipes.json'), writer, report),
     attempt: async work => {

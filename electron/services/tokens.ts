@@ -1,7 +1,9 @@
 import { randomBytes } from 'node:crypto'
 
 /** What a token of the contract stands for. */
-export type Thing = { kind: 'file' | 'folder' | 'demo'; path: string } | { kind: 'kept' | 'previous'; key: string }
+export type Thing =
+  | { kind: 'file' | 'folder' | 'demo' | 'remains'; path: string }
+  | { kind: 'kept' | 'previous'; key: string }
 
 /** Tokens are random, the same for the same thing, and die with the run. */
 export function createTokens() {

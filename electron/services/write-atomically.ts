@@ -9,12 +9,16 @@ const staleAfter = 60_000
 
 /**
  * The file at `path` holds either its old content or all of `content`, whatever happens in between, and is on the disk when this returns.
- * Throws what the system says when it cannot; the old content then stands.
+ * Throws what the system says when it cannot; the old content then stands. So it does when `last`, which is asked at the very end, throws.
  *
  * Own code, not write-file-atomic 7: that takes a short write for a whole one, so that a disk filling up puts half a file in
  * place; its temporary names can be foreseen by others in a shared folder; and it leaves the folder unflushed.
  */
-export async function writeAtomically(path: string, content: string | Uint8Array): Promise<void> {
+export async function writeAtomically(
+  path: string,
+  content: string | Uint8Array,
+  last: () => Promise<void> = async () => undefined,
+): Promise<void> {
   const target = await realpath(path).catch(() => path)
   const folder = dirname(target)
   const temporary = join(folder, `.${basename(target)}${mark}${randomBytes(6).toString('hex')}`)
@@ -26,6 +30,7 @@ export async function writeAtomically(path: string, content: string | Uint8Array
   try {
     await writeAndFlush(file, content)
     if (mode !== null) await chmod(temporary, mode)
+    await last()
     await renamePatiently(temporary, target)
   } catch (error) {
     await rm(temporary, { force: true }).catch(() => undefined)

@@ -1,3 +1,5 @@
+import { isRunning } from '../services/is-running.ts'
+
 const everySecond = 1000
 
 export interface Interruption {
@@ -20,19 +22,10 @@ export function interruption(): Interruption {
       resolve()
     }
     const watch = setInterval(() => {
-      if (process.ppid !== parent || !isAlive(parent)) end()
+      if (process.ppid !== parent || !isRunning(parent)) end()
     }, everySecond)
     watch.unref()
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, end)
   })
   return { promise, happened: () => happened }
-}
-
-/** Signal 0 only asks. A process of another account is alive, though it may not be asked. */
-function isAlive(pid: number): boolean {
-  try {
-    return process.kill(pid, 0)
-  } catch (error) {
-    return error instanceof Error && 'code' in error && error.code !== 'ESRCH'
-  }
 }

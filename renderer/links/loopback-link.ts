@@ -1,5 +1,5 @@
 import type { Answer } from '../../electron/contract/answer.ts'
-import { pageSecretHeader } from '../../electron/contract/page.ts'
+import { pageSecretHeader, windowNameHeader } from '../../electron/contract/page.ts'
 import { eventsIn } from './event-stream.ts'
 import { HostGone, type Link } from './link.ts'
 
@@ -10,7 +10,8 @@ const pauseBetweenTries = 500
 
 /** Through the loopback server that served this page. */
 export function loopbackLink(page: Window): Link {
-  const secret = takeSecret(page)
+  // The name is new with every load: a copy of this tab has the same secret, and is another window all the same.
+  const own = { [pageSecretHeader]: takeSecret(page), [windowNameHeader]: crypto.randomUUID() }
   const listeners = new Set<(name: string, payload: unknown) => void>()
   const mourners = new Set<() => void>()
   let gone = false
@@ -21,7 +22,7 @@ export function loopbackLink(page: Window): Link {
     const keepalive = outliving + body.length < outlives
     if (keepalive) outliving += body.length
     try {
-      const headers = { [pageSecretHeader]: secret, 'content-type': 'application/json' }
+      const headers = { ...own, 'content-type': 'application/json' }
       const response = await page.fetch(`/call/${name}`, { method: 'POST', headers, body, keepalive })
       if (response.ok) return { kind: 'reply', value: await response.json() }
       return { kind: 'refused', status: response.status, sentence: (await response.text()).trim() }
@@ -37,7 +38,7 @@ export function loopbackLink(page: Window): Link {
     for (let tries = 0; tries < triesToReturn; tries++) {
       if (tries > 0) await new Promise(resolve => setTimeout(resolve, pauseBetweenTries))
       try {
-        const response = await page.fetch('/events', { headers: { [pageSecretHeader]: secret } })
+        const response = await page.fetch('/events', { headers: own })
         if (!response.ok || response.body === null) break
         tries = 0
         for await (const { name, payload } of eventsIn(response.body)) for (const hear of listeners) hear(name, payload)

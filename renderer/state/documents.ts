@@ -5,7 +5,7 @@ import type { OpenDocument, Opened } from '../../electron/contract/contract.ts'
 import { changeBetween, isNoChange } from './change.ts'
 import { emptyHistory, type History } from './history.ts'
 import { readHistory } from './kept-history.ts'
-import { type Notice, withNotice, withoutNotice } from './notices.ts'
+import { type Notice, type NoticeStep, withNotice, withoutNotice } from './notices.ts'
 import type { DocumentState, State, View } from './state.ts'
 
 export const isPlan = (value: unknown): boolean => parsePlan(value).ok
@@ -130,19 +130,21 @@ export function withDocument(
 /** The state once the host has answered a request to open something. */
 export function withOpened(state: State, answer: Opened): State {
   if (answer.kind === 'document') return withDocument(state, answer.document, answer.report)
-  const another = { label: 'Open another plan', remedy: { kind: 'open' } } as const
-  const { rescue } = answer
+  const { rescue, remains } = answer
   return withNotice(state, {
     about: 'open',
     severity: 'failure',
     text: answer.reason,
-    details: [],
-    steps:
-      rescue === undefined
-        ? [another]
-        : [{ label: 'Open the last good copy', remedy: { kind: 'openFile', token: rescue } }, another],
+    details: remains === undefined ? [] : ['The file is left as it is.'],
+    steps: [
+      ...(rescue === undefined ? [] : [openStep('Open the last good copy', rescue)]),
+      ...(remains === undefined ? [] : [openStep('Open what can be read of it', remains)]),
+      { label: 'Open another plan', remedy: { kind: 'open' } },
+    ],
   })
 }
+
+const openStep = (label: string, token: string): NoticeStep => ({ label, remedy: { kind: 'openFile', token } })
 
 /** A plan that is not in a file yet. */
 export const newDocument = (plan: Plan): DocumentState => ({

@@ -53,14 +53,14 @@ export const backToFile = (files: Files) =>
     store.write(withoutNotice({ ...next, view: { ...viewOf(plan), page: view.page } }, 'recovered'))
   })
 
-/** Shows what somebody else wrote into the file meanwhile, in place of what is here. */
+/** Shows what somebody else wrote into the file meanwhile. What is here is kept, and the host puts it among the recent plans. */
 export const takeTheirs = (files: Files) =>
   guarded(files, 'open', async () => {
     const { store, host } = files
-    const { key, token } = store.read().document
+    const { token } = store.read().document
     openDialog(store, null)
     if (token === null) return
+    files.keeper.touch()
     await files.keeper.flush()
-    await host.call('forget', { key })
     store.write(withOpened(store.read(), await host.call('openFile', { token })))
   })

@@ -16,10 +16,11 @@ const patchDocument = (store: Store, change: Partial<DocumentState>): void => {
 }
 
 /** The plan as it was sent is what the file holds; the plan on screen may have moved on meanwhile. */
-function settle(store: Store, plan: Plan, { key, token, name, basis, savedAt }: Saved): void {
+function settle(store: Store, plan: Plan, { key, token, name, basis, savedAt, report }: Saved): void {
   patchDocument(store, { key, token, name, basis, savedAt, savedPlan: plan, recovered: false })
   store.write(withoutNotice(withoutNotice(store.read(), 'save'), 'recovered'))
   openDialog(store, null)
+  if (report !== undefined) notify(store, { about: 'report', severity: 'news', text: report })
 }
 
 const failed = (store: Store, reason: string): void =>

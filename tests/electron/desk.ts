@@ -12,7 +12,7 @@ export interface Desk {
   /** Puts a plan into the home; the result is its path. */
   put(fileName: string, text?: string): Promise<string>
   /** A run of the program. Another one on the same desk is the next start. */
-  run(options?: { file?: string; dialogs?: Dialogs; tell?: Tell }): Services
+  run(options?: { file?: string; dialogs?: Dialogs; tell?: Tell; isHere?: (window: string) => boolean }): Services
 }
 
 /** A home, an application's own folder and two demo plans, all new. */
@@ -32,7 +32,7 @@ export async function newDesk(): Promise<Desk> {
       await writeFile(path, text)
       return path
     },
-    run: ({ file, dialogs, tell } = {}) =>
+    run: ({ file, dialogs, tell, isHere } = {}) =>
       createServices({
         host: 'browser',
         version: '0.0.0',
@@ -42,6 +42,7 @@ export async function newDesk(): Promise<Desk> {
         file: file ?? null,
         dialogs: dialogs ?? null,
         tell: tell ?? (() => undefined),
+        ...(isHere !== undefined && { isHere }),
       }),
   }
 }

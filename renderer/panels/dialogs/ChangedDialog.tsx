@@ -22,7 +22,7 @@ export function ChangedDialog({ savedAt }: { savedAt: string }) {
           Cancel
         </button>
         <button type="button" className="plain" onClick={() => void takeTheirs(files)}>
-          Open theirs, drop mine
+          Open theirs, set mine aside
         </button>
         <button type="button" className="plain" onClick={() => void save(files, true)}>
           Replace theirs

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { beforeEach, describe, expect, it, onTestFinished } from 'vitest'
 import { longestBody } from '../../../electron/browser-host/body.ts'
 import { type Served, serve } from '../../../electron/browser-host/serve.ts'
+import { createWindows } from '../../../electron/browser-host/windows.ts'
 import { pageHeaders } from '../../../electron/contract/page.ts'
 import { newDesk } from '../desk.ts'
 
@@ -46,7 +47,7 @@ beforeEach(async () => {
   await writeFile(join(files, 'window.js'), 'window code')
   await writeFile(join(files, 'secret.txt'), 'of a kind no window has')
   await writeFile(join(files, '..', 'outside.js'), 'outside')
-  server = await serve({ handlers: desk.run().handlers, files, fault: rethrow, grace: 5000 })
+  server = await serve({ handlers: desk.run().forWindow, windows: createWindows(), files, fault: rethrow, grace: 5000 })
   onTestFinished(server.end)
   const address = new URL(server.newAddress())
   port = Number(address.port)

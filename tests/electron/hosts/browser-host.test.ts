@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import { type Served, serve } from '../../../electron/browser-host/serve.ts'
+import { createWindows } from '../../../electron/browser-host/windows.ts'
 import { HostGone, hostOver } from '../../../renderer/host.ts'
 import { loopbackLink } from '../../../renderer/links/loopback-link.ts'
 import { type Desk, newDesk } from '../desk.ts'
@@ -13,11 +14,12 @@ async function served(desk: Desk, grace = 5000) {
   await mkdir(files, { recursive: true })
   await writeFile(join(files, 'index.html'), '<!doctype html>')
   let server: Served | null = null
-  const services = desk.run({ tell: (name, payload) => server?.tell(name, payload) })
+  const windows = createWindows()
+  const services = desk.run({ isHere: windows.isHere, tell: (name, payload) => server?.tell(name, payload) })
   const fault = (error: unknown) => {
     throw error
   }
-  server = await serve({ handlers: services.handlers, files, fault, grace })
+  server = await serve({ handlers: services.forWindow, windows, files, fault, grace })
   return { server, services }
 }
 

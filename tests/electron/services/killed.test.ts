@@ -60,7 +60,9 @@ async function killInTurn(program: string, times: number): Promise<number> {
     saved = there
     // A start takes longer than a save: every tenth time it is asked for what it would show.
     if (kill % 10 !== 0) continue
-    const next = await desk.run({ file }).handlers.start({})
+    const looker = desk.run({ file })
+    const next = await looker.handlers.start({})
+    await looker.windowClosed()
     expect(next.report).toBe(undefined)
     const opened = numberOf(next.document.text)
     expect(opened).toBeGreaterThanOrEqual(saved)

@@ -81,7 +81,7 @@ describe('save', () => {
     await rm(desk.home, { recursive: true })
     expect(await save(mine)).toEqual({
       kind: 'failed',
-      reason: '“Rear” could not be saved: its folder has been moved, renamed or deleted.',
+      reason: '“Rear” could not be saved: its folder has been moved, renamed or deleted, or its disk taken out.',
     })
   })
 

@@ -73,10 +73,10 @@ test('a file somebody else changed is not replaced before the person says so', a
   expect(unsaved(files.store.read())).toBe(false)
 })
 
-test('theirs is opened from the file, after the copy kept of mine is dropped', async () => {
+test('theirs is opened from the file, and mine is kept for the host to put aside', async () => {
   const files = changed({ openFile: () => ({ kind: 'failed', reason: 'Gone.' }) })
   await takeTheirs(files)
-  expect(files.host.asked.map(({ name }) => name)).toEqual(['keep', 'forget', 'openFile'])
+  expect(files.host.asked.map(({ name }) => name)).toEqual(['keep', 'openFile'])
 })
 
 test('a save that fails says why, offers another place, and that place is asked for', async () => {
