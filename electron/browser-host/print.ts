@@ -1,7 +1,4 @@
-import { writeFile } from 'node:fs/promises'
 import { homedir } from 'node:os'
-import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
 import { type Told, tellBrowser } from './devtools.ts'
 import { newProfile, removeProfile } from './launch.ts'
 
@@ -20,14 +17,16 @@ const printFlags = (profile: string, isRoot: boolean): string[] => [
   ...(isRoot ? ['--no-sandbox'] : []),
 ]
 
-async function print(told: Told, address: string): Promise<Uint8Array> {
+/** The page is put into an empty one, where nothing runs: it comes from no place, so that it can show nothing of the machine. */
+async function print(told: Told, html: string): Promise<Uint8Array> {
   const { targetId } = await told.ask('Target.createTarget', { url: 'about:blank' })
   const { sessionId } = await told.ask('Target.attachToTarget', { targetId, flatten: true })
   const session = String(sessionId)
   await told.ask('Page.enable', {}, session)
-  const loaded = told.once('Page.loadEventFired')
-  await told.ask('Page.navigate', { url: address }, session)
-  await loaded
+  await told.ask('Emulation.setScriptExecutionDisabled', { value: true }, session)
+  const { frameTree } = await told.ask('Page.getFrameTree', {}, session)
+  const frameId = (frameTree as { frame: { id: string } }).frame.id
+  await told.ask('Page.setDocumentContent', { frameId, html }, session)
   await told.ask('Runtime.evaluate', { expression: 'document.fonts.ready.then(() => 0)', awaitPromise: true }, session)
   const { data } = await told.ask('Page.printToPDF', { preferCSSPageSize: true, printBackground: true }, session)
   return new Uint8Array(Buffer.from(String(data), 'base64'))
@@ -40,13 +39,11 @@ async function print(told: Told, address: string): Promise<Uint8Array> {
  */
 export async function printWithBrowser(browser: string, html: string): Promise<Uint8Array> {
   const profile = await newProfile(browser, homedir())
-  const page = join(profile, 'sheet.html')
-  await writeFile(page, html)
   const told = tellBrowser(browser, printFlags(profile, process.getuid?.() === 0))
   let late: NodeJS.Timeout | undefined
   try {
     return await Promise.race([
-      print(told, pathToFileURL(page).href),
+      print(told, html),
       new Promise<never>((_, reject) => {
         late = setTimeout(() => reject(new Error(`the browser ${browser} did not print within a minute`)), PATIENCE)
       }),

@@ -2,7 +2,7 @@ import type { Plan } from '../../core/plan/schema.ts'
 import { asItIs, type CustomerFacts, customerFacts, type Told } from './customer-facts.ts'
 import type { Side } from './figures.ts'
 import { foot, head, marked } from './Lines.tsx'
-import { type Block, beside, framed, paragraph, rule, said, stack, upright, written } from './page/block.tsx'
+import { type Block, beside, framed, heading, paragraph, rule, said, stack, upright, written } from './page/block.tsx'
 import type { Look } from './page/lines.ts'
 import { list } from './page/list.ts'
 import { numberSpans } from './page/number.ts'
@@ -34,8 +34,7 @@ function drawings({ plan, before, after }: SheetProps, width: number, height: nu
   const names = alone ? [''] : ['Before', 'After']
   const sides = names.map((name, i): readonly [number, Block] => {
     const side = i === 0 ? before : after
-    const title = said(
-      { role: 'heading' },
+    const title = heading(
       paragraph(
         [
           { text: name === '' ? '' : `${name} `, weight: 600 },
@@ -50,14 +49,7 @@ function drawings({ plan, before, after }: SheetProps, width: number, height: nu
       height: height - title.height - 10,
       at: (x: number, y: number) => (
         <g transform={`translate(${x} ${y})`}>
-          <SheetDrawing
-            side={side}
-            plan={plan}
-            id={i === 0 ? 'sheet-before' : 'sheet-after'}
-            span={span}
-            width={each}
-            height={height - title.height - 10}
-          />
+          <SheetDrawing side={side} plan={plan} span={span} width={each} height={height - title.height - 10} />
         </g>
       ),
     }
@@ -127,11 +119,16 @@ function words(props: SheetProps, facts: CustomerFacts, width: number, size: num
     ),
   )
   const care = stack(
-    said({ role: 'heading' }, paragraph('Please read', { size: size * 1.08, weight: 600 }, width - 24)),
+    heading(paragraph('Please read', { size: size * 1.08, weight: 600 }, width - 24)),
     2,
     said(
       { role: 'list', name: 'Please read' },
-      stack(...facts.cautions.flatMap(({ severity, text }) => [marked(severity, text, { size }, width - 24), 4])),
+      stack(
+        ...facts.cautions.flatMap(({ severity, text }) => [
+          said({ role: 'listitem' }, marked(severity, text, { size }, width - 24)),
+          4,
+        ]),
+      ),
     ),
   )
   return stack(

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { Picture } from '../charts/marks/Group.tsx'
-import { type Block, beside, paragraph, rule, said, stack } from './page/block.tsx'
+import { type Block, beside, heading, paragraph, rule, stack } from './page/block.tsx'
 import type { Look } from './page/lines.ts'
 
 /** Where a line that had no room is read. */
@@ -23,13 +23,7 @@ export function head(title: string, whom: string, date: string | null, look: Loo
   return stack(
     beside(
       [
-        [
-          0,
-          said(
-            { role: 'heading' },
-            paragraph(title, { ...look, weight: 600, lead: 1.2 }, width - right - 24, { most: 2 }),
-          ),
-        ],
+        [0, heading(paragraph(title, { ...look, weight: 600, lead: 1.2 }, width - right - 24, { most: 2 }))],
         [width - right, stack(paragraph(whom, small, right, { most: 1, side: 'end' }), day)],
       ],
       true,
@@ -86,10 +80,7 @@ const mark = (severity: 'danger' | 'caution' | 'note', size: number): Block => (
 
 /** A sentence with its mark before it. */
 export const marked = (severity: 'danger' | 'caution' | 'note', text: string, look: Look, width: number): Block =>
-  said(
-    { role: 'listitem' },
-    beside([
-      [0, mark(severity, 17)],
-      [26, paragraph(text, look, width - 26, { most: 4 })],
-    ]),
-  )
+  beside([
+    [0, mark(severity, 17)],
+    [26, paragraph(text, look, width - 26, { most: 4 })],
+  ])

@@ -13,14 +13,21 @@ import { figureOf, stationAt } from '../charts/drawing/figure.ts'
 import { layoutOf } from '../charts/drawing/layout.ts'
 import { Shapes } from '../charts/drawing/Shapes.tsx'
 import { Picture } from '../charts/marks/Group.tsx'
-import { ChartPatterns, patternFill } from '../charts/patterns/ChartPatterns.tsx'
 import { Spans } from '../charts/text/ChartText.tsx'
 import { onTape } from '../charts/text/length-spans.ts'
 import { type Side, taped } from './figures.ts'
+import { hatch } from './hatch.ts'
 import { numberSpans } from './page/number.ts'
 
 /** What stands beside and below the drawn corner, px. */
 const SIZE = { bar: 24, words: 118, top: 10, note: 18 } as const
+/** What the zones are made of: springs open lines, the stop a dense cross of them. */
+const FILLED = {
+  springs: { tint: 'var(--coil-t)', ink: 'var(--coil)', apart: 7, ways: ['rising'] },
+  stop: { tint: 'var(--stop-t)', ink: 'var(--stop)', apart: 5, ways: ['rising', 'falling'] },
+} as const
+const EMPTY = { tint: 'var(--sheet)', ink: 'none', apart: 1, ways: [] } as const
+
 const LENGTH = { size: 16 } as const
 const WORD = { fontSize: 12, fill: 'var(--ink2)' } as const
 
@@ -41,8 +48,6 @@ function spread(wanted: readonly number[], lowest: number): number[] {
 interface DrawingProps {
   readonly side: Side
   readonly plan: Plan
-  /** Apart from every other drawing of the page. */
-  readonly id: string
   /** The longest travel of the two sides, m. */
   readonly span: number
   /** px */
@@ -51,7 +56,7 @@ interface DrawingProps {
 }
 
 /** A corner, to scale, where its stop first touches, with the lengths of its travel beside it. */
-export function SheetDrawing({ side, plan, id, span, width, height }: DrawingProps) {
+export function SheetDrawing({ side, plan, span, width, height }: DrawingProps) {
   const { axle, model, budget } = side
   const axisX = width - SIZE.words - SIZE.bar
   const bottom = height - SIZE.note
@@ -94,26 +99,26 @@ export function SheetDrawing({ side, plan, id, span, width, height }: DrawingPro
     parts.map(({ from, to }) => axisY((from + to) / 2)),
     bottom - 14,
   )
-  const bar = (from: number, to: number, fill: string) => (
-    <rect
-      x={axisX}
-      y={axisY(to)}
-      width={SIZE.bar}
-      height={Math.max(0, axisY(from) - axisY(to))}
-      fill={fill}
-      stroke="var(--ink)"
-      strokeWidth={1.2}
-    />
-  )
+  const bar = (from: number, to: number, filled: keyof typeof FILLED | null) => {
+    const area = { left: axisX, right: axisX + SIZE.bar, top: axisY(to), bottom: Math.max(axisY(to), axisY(from)) }
+    const box = { x: area.left, y: area.top, width: SIZE.bar, height: area.bottom - area.top }
+    const { tint, ink, apart, ways } = filled === null ? EMPTY : FILLED[filled]
+    return (
+      <>
+        <rect {...box} fill={tint} />
+        <path d={hatch(area, apart, ways)} fill="none" stroke={ink} strokeWidth={1.4} />
+        <rect {...box} fill="none" stroke="var(--ink)" strokeWidth={1.2} />
+      </>
+    )
+  }
   const spoken = parts.map(({ length, what }) => `${taped(length, plan)} ${what}`).join(', ')
   const wordsX = axisX + SIZE.bar + 9
   return (
     <Picture label={spoken}>
-      <ChartPatterns prefix={id} />
       <Shapes shapes={shapes} />
-      {bar(model.droop, 0, 'var(--sheet)')}
-      {bar(0, divide, patternFill(id, 'springs'))}
-      {bar(divide, model.bump, patternFill(id, 'stop'))}
+      {bar(model.droop, 0, null)}
+      {bar(0, divide, 'springs')}
+      {bar(divide, model.bump, 'stop')}
       {touch !== null && touch >= model.droop && touch <= model.bump && (
         <path d={`M${axisX - 5} ${axisY(touch)}h${SIZE.bar + 10}`} fill="none" stroke="var(--stop)" strokeWidth={2.2} />
       )}

@@ -1,7 +1,7 @@
 import type { SheetProps } from './CustomerSheet.tsx'
 import type { Caution } from './cautions.ts'
 import { foot, head, marked, THE_PLAN } from './Lines.tsx'
-import { type Block, beside, framed, paragraph, rule, said, stack } from './page/block.tsx'
+import { type Block, beside, framed, heading, paragraph, rule, said, stack } from './page/block.tsx'
 import type { Look } from './page/lines.ts'
 import { list } from './page/list.ts'
 import { pageOf } from './page/paper.ts'
@@ -45,7 +45,7 @@ function cautions(all: readonly Caution[], look: Look, width: number): Block {
   const [left, right] = splits.reduce((best, each) => (heightOf(each) < heightOf(best) ? each : best))
   return framed(
     stack(
-      said({ role: 'heading' }, paragraph('Cautions', { size: look.size * 1.08, weight: 600 }, inner)),
+      heading(paragraph('Cautions', { size: look.size * 1.08, weight: 600 }, inner)),
       1,
       said(
         { role: 'list', name: 'Cautions' },
@@ -79,10 +79,7 @@ function notes(width: number, room: number, look: Look): Block {
   const count = Math.min(8, Math.floor((room - look.size * 2) / line))
   if (count < 2) return stack()
   const lines = Array.from({ length: count }, () => [line - 1, rule(width, 1, 'rule')])
-  return stack(
-    said({ role: 'heading' }, paragraph('Notes', { ...look, size: look.size * 1.08, weight: 600 }, width)),
-    ...lines.flat(),
-  )
+  return stack(heading(paragraph('Notes', { ...look, size: look.size * 1.08, weight: 600 }, width)), ...lines.flat())
 }
 
 /** What the shop works from and writes on, on one page: it gets denser, then leaves out what does not change, and says how much. */

@@ -1,9 +1,11 @@
 import { execFile } from 'node:child_process'
 import { readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { promisify } from 'node:util'
 import type { Page, TestInfo } from '@playwright/test'
 import type { Plan } from '../../core/plan/schema.ts'
+import { printWithBrowser } from '../../electron/browser-host/print.ts'
 import { PAPER_SIZES, type Paper } from '../../renderer/sheets/page/paper.ts'
 import { browser } from './browser.ts'
 import { drawPdf, type PrintedPage } from './pdf.ts'
@@ -153,8 +155,7 @@ async function printed(plan: string, paper: Paper, info: TestInfo): Promise<{ pd
 const wordsOf = (page: Page, svg: string): Promise<string[]> =>
   page.evaluate(text => {
     const drawing = new DOMParser().parseFromString(text, 'image/svg+xml')
-    const sheets = [...drawing.querySelectorAll('svg > g')].map(each => each.querySelector('g') ?? each)
-    return sheets.map(each => each.textContent ?? '')
+    return [...drawing.querySelectorAll('g[font-family]')].map(each => each.textContent ?? '')
   }, svg)
 
 for (const { name, file, made } of [
@@ -179,6 +180,20 @@ for (const { name, file, made } of [
       expectWellPrinted(pages, paper, said, `${name}, ${paper}`)
     }
   })
+
+test('nothing runs in what is printed, and nothing of the machine gets into it', async ({ page }, info) => {
+  // The browser a print is made with is the one of these tests where they bring one.
+  test.skip(
+    browser.executablePath === undefined,
+    'The browser of these tests is the installed one, and its place is not known here',
+  )
+  const secret = info.outputPath('secret.html')
+  await writeFile(secret, 'Nobody else should read this')
+  const html = `<!doctype html><p id="p">Words</p><script>document.getElementById('p').textContent = 'It ran'</script>
+    <iframe src="${pathToFileURL(secret).href}"></iframe><object data="${pathToFileURL(secret).href}"></object>`
+  const pages = await drawPdf(page, await printWithBrowser(browser.executablePath!, html))
+  expect(pages.flatMap(({ texts }) => texts.map(({ text }) => text))).toEqual(['Words'])
+})
 
 test('a drawing shows what the page shows, as a picture no page has a hand in', async ({ page }, info) => {
   const { svg } = await printed(demo, 'letter', info)

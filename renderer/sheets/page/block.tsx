@@ -99,7 +99,7 @@ export const upright = (height: number, ink: Ink | 'rule'): Block => ({
 
 /** What it is, for whoever hears the page read. */
 export interface Said {
-  readonly role: 'heading' | 'table' | 'row' | 'columnheader' | 'rowheader' | 'cell' | 'list' | 'listitem'
+  readonly role: 'table' | 'row' | 'columnheader' | 'rowheader' | 'cell' | 'list' | 'listitem'
   readonly name?: string
 }
 
@@ -110,6 +110,13 @@ export const said = ({ role, name }: Said, block: Block): Block => ({
       {block.at(x, y)}
     </g>
   ),
+})
+
+const HEADING = { role: 'heading', 'aria-level': 3 } as const
+
+export const heading = (block: Block): Block => ({
+  height: block.height,
+  at: (x, y) => <g {...HEADING}>{block.at(x, y)}</g>,
 })
 
 /** A block inside a frame, so far from its edge. */

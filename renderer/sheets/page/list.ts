@@ -1,4 +1,4 @@
-import { type Block, beside, paragraph, said, stack } from './block.tsx'
+import { type Block, beside, heading, paragraph, said, stack } from './block.tsx'
 import type { Look } from './lines.ts'
 
 /** A line of a list is cut, with dots, after so many lines of text: only words somebody typed are ever as long. */
@@ -38,7 +38,7 @@ function item(line: string, index: number | null, { look, width }: ListOptions):
  */
 export function list(head: string, lines: readonly string[], where: string, options: ListOptions): Block {
   const { look, width, gap = 2, ordered = false, room = Infinity, most = Infinity } = options
-  const title = said({ role: 'heading' }, paragraph(head, { ...look, size: look.size * 1.08, weight: 600 }, width))
+  const title = heading(paragraph(head, { ...look, size: look.size * 1.08, weight: 600 }, width))
   const items = lines.map((line, i) => item(line, ordered ? i : null, options))
   const stacked = (shown: number): Block => {
     const left = items.length - shown

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { lineWidth } from '../../../renderer/charts/text/span.ts'
 import { OPEN_SANS } from '../../../renderer/sheets/font/open-sans.ts'
+import { hatch } from '../../../renderer/sheets/hatch.ts'
 import { broken, cut, printable, widthOf } from '../../../renderer/sheets/page/lines.ts'
 import { list } from '../../../renderer/sheets/page/list.ts'
 import { numberSpans } from '../../../renderer/sheets/page/number.ts'
@@ -121,4 +122,30 @@ describe('a number', () => {
     ],
     ['nothing', [['nothing', 16]]],
   ])('%s is built of its parts', (text, parts) => expect(said(text)).toEqual(parts))
+})
+
+describe('hatching', () => {
+  const area = { left: 10, right: 34, top: 20, bottom: 80 }
+  const ends = (path: string) =>
+    [...path.matchAll(/([ML])([-\d.]+) ([-\d.]+)/g)].map(([, , x, y]) => [Number(x), Number(y)] as const)
+
+  it.each(['rising', 'falling'] as const)('%s, goes from edge to edge and never past it', way => {
+    const points = ends(hatch(area, 7, [way]))
+    expect(points.length).toBeGreaterThan(10)
+    for (const [i, [x, y]] of points.entries()) {
+      expect(x).toBeGreaterThanOrEqual(area.left)
+      expect(x).toBeLessThanOrEqual(area.right)
+      expect(y).toBeGreaterThanOrEqual(area.top - 0.01)
+      expect(y).toBeLessThanOrEqual(area.bottom + 0.01)
+      if (i % 2 === 1) {
+        const [fromX, fromY] = points[i - 1]!
+        expect((y - fromY) * (way === 'rising' ? -1 : 1)).toBeCloseTo(x - fromX, 1)
+        const onEdge = (px: number, py: number): boolean =>
+          [px - area.left, px - area.right, py - area.top, py - area.bottom].some(off => Math.abs(off) < 0.02)
+        expect([onEdge(fromX, fromY), onEdge(x, y)]).toEqual([true, true])
+      }
+    }
+  })
+
+  it('of nothing is nothing', () => expect(hatch({ ...area, bottom: area.top }, 5, ['rising', 'falling'])).toBe(''))
 })
