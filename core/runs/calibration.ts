@@ -30,6 +30,14 @@ export function zeroed({ scale }: Calibration, ride: number, droop: number | nul
   return { scale: signed, offset: -signed * ride }
 }
 
+/**
+ * The calibration by which ride height and full droop are as far apart as they are known to be; null when the readings do not differ, or the
+ * travel is nothing.
+ * @param ride reading at ride height; @param droop reading at full droop; @param travel from one to the other, m, negative
+ */
+export const byTravel = (ride: number, droop: number, travel: number): Calibration | null =>
+  twoPoint({ reading: ride, travel: 0 }, { reading: droop, travel })
+
 /** Time about a moment that its reading is averaged over, s: longer than a shake, shorter than a change. */
 const ABOUT = 0.1
 
