@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { energyBetween } from '../../core/budget/budget.ts'
+import { energyHeight } from '../../core/changes/landing.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
 import type { CornerModel } from '../../core/corner/corner-model.ts'
 import { findRoot } from '../../core/numerics/roots.ts'
@@ -7,11 +8,12 @@ import { GRAVITY } from '../../core/units/constants.ts'
 import { close } from '../close.ts'
 import { plainCorner } from '../core/plain-corner.ts'
 
-/** One spring of a rate in N/m, just touching at ride height, with 0.9 m to go. */
-const free = (rate: number): CornerModel =>
+/** One spring of a rate in N/m, just touching at ride height, with so much to go, m. */
+const free = (rate: number, travel = 0.9, sprung = 300): CornerModel =>
   cornerModel(
     plainCorner({
-      shock: { stroke: 0.9, showing: 0.9, shaftDiameter: 0.02, gas: null, compression: [], rebound: [] },
+      cornerMass: sprung + plainCorner().unsprungMass,
+      shock: { stroke: travel, showing: travel, shaftDiameter: 0.02, gas: null, compression: [], rebound: [] },
       springs: {
         springs: [{ name: 'main', rate, freeLength: 2, solidLength: 0.5 }],
         preload: 0,
@@ -47,4 +49,18 @@ describe('a mass dropped onto a spring', () => {
     close(taken, (1500 * 1.5 ** 2) / 2, { rel: 1e-12 })
     expect(free(75_000).forces(0.15, 'fast').total).toBe(11_250)
   })
+})
+
+/** The same the other way round: the drop whose energy a spring of that travel holds. */
+describe('the landing height by energy', () => {
+  it('of 500 kg over 0.59951545 m of 30 N/mm is 0.5 m (recomputed)', () =>
+    close(energyHeight(free(30_000, 0.59951545, 500)), 0.5, { abs: 1e-7 }))
+
+  it('of 20 kg over 1.79 mm of a bar of 15 mm and 2 m, E 210 GPa, is 150 mm (J. M. Gere, Mechanics of Materials, ex. 2-16, from memory; recomputed)', () => {
+    const bar = (210e9 * (Math.PI / 4) * 0.015 ** 2) / 2
+    close(energyHeight(free(bar, 1.79e-3, 20)), 0.15, { abs: 1e-3 })
+  })
+
+  it('of twice the travel it rests at is nothing', () =>
+    close(energyHeight(free(30_000, (2 * 500 * GRAVITY) / 30_000, 500)), 0, { abs: 1e-9 }))
 })

@@ -3,12 +3,14 @@ import { landingHeight } from '../../core/changes/landing.ts'
 import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import { usualRanges } from '../../core/changes/usual-ranges.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
+import { ride } from '../../core/ride/ride.ts'
 import { fitOf } from '../../core/spacer/fit.ts'
 import { lengthForShare, lengthToEngageAt, lengthToShow } from '../../core/spacer/length.ts'
 import { tubeSection } from '../../core/spacer/tube.ts'
 import { INCH, PSI } from '../../core/units/constants.ts'
 import { close } from '../close.ts'
 import { plainCorner, plainStop } from '../core/plain-corner.ts'
+import { dampedCorner, straight } from '../core/ride/corners.ts'
 
 const tube = (outer: number, wall: number) => ({ outerDiameter: outer * INCH, wall: wall * INCH })
 
@@ -62,5 +64,28 @@ describe('a stop is charged near 200 psi, more for hard landings (common practic
   it('and more of it takes a higher drop', () => {
     expect(landing(300)).toBeGreaterThan(landing(200))
     expect(landing(200)).toBeGreaterThan(landing(100))
+  })
+})
+
+describe('a stop that throws the car wants more rebound damping (common practice)', () => {
+  /** Share of what the stop took in its first hit that it gave back, and how high the chassis is thrown after it, m. */
+  function thrown(rebound: number): { share: number; high: number } {
+    const stop = plainStop({ compression: straight(500), rebound: straight(rebound) })
+    const outcome = ride(cornerModel(dampedCorner({ stop })), { id: 'lip', name: '', kind: 'landing', drop: 0.5 })
+    if (!outcome.ok) throw new Error(outcome.reason)
+    const [hit] = outcome.events
+    const { time, chassis } = outcome.trace
+    const after = chassis.filter((_, i) => time[i]! >= hit!.until)
+    return { share: hit!.returned / hit!.taken, high: Math.max(...after) }
+  }
+
+  it('so each doubling of it gives back less, and throws it less high', () => {
+    const found = [500, 1000, 2000, 4000, 8000].map(thrown)
+    found.slice(1).forEach(({ share, high }, i) => {
+      expect(share).toBeLessThan(found[i]!.share)
+      expect(high).toBeLessThanOrEqual(found[i]!.high)
+    })
+    expect(found[0]!.share).toBeGreaterThan(2 * found.at(-1)!.share)
+    expect(found[0]!.high - found.at(-1)!.high).toBeGreaterThan(0.01)
   })
 })
