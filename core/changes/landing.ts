@@ -48,6 +48,7 @@ function lander(model: CornerModel): (drop: number) => number | null {
     moment: () => {
       highest = Math.max(highest, corner.wheel)
     },
+    worked: () => {},
     touch: () => {},
     part: () => {},
     bottom: () => {
@@ -57,7 +58,6 @@ function lander(model: CornerModel): (drop: number) => number | null {
   return drop => {
     highest = -Infinity
     arrives = null
-    Object.assign(corner.modes, { stop: 'clear', end: 'none', endPushes: false, ground: true })
     let state = beginning(vehicle, drop)
     for (let time = 0; time < LONGEST; time += PIECE) {
       const outcome = drive(vehicle, state, listener, { sample: LONGEST })

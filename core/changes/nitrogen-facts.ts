@@ -49,7 +49,7 @@ export function nitrogenFacts(
 const ABSOLUTE_ZERO = 273.15
 
 /** 68 °F or 20 °C, as the plan reads. */
-const degrees = (kelvin: number, units: 'inch' | 'metric'): string =>
+export const degrees = (kelvin: number, units: 'inch' | 'metric'): string =>
   units === 'inch'
     ? `${Math.round(((kelvin - ABSOLUTE_ZERO) * 9) / 5 + 32)} °F`
     : `${Math.round(kelvin - ABSOLUTE_ZERO)} °C`

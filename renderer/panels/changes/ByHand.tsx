@@ -12,8 +12,9 @@ import { changeWords } from '../../../core/changes/words.ts'
 import type { Axle, Targets, UnitSystem } from '../../../core/plan/schema.ts'
 import { DifferenceTable } from './DifferenceTable.tsx'
 import { HAND_KINDS, type HandKind, type HandKindId } from './hand-kinds.ts'
+import { NitrogenPanel } from './NitrogenPanel.tsx'
 import { NumberField } from './NumberField.tsx'
-import { NitrogenPanel, TubePanel } from './TubePanel.tsx'
+import { TubePanel } from './TubePanel.tsx'
 
 interface Props {
   readonly axle: Axle

@@ -1,8 +1,7 @@
 import type { Say } from '../../../core/budget/findings/rule.ts'
-import { nitrogenFacts, nitrogenWords } from '../../../core/changes/nitrogen-facts.ts'
 import { type Shelf, tubesFor } from '../../../core/changes/shelf.ts'
 import { type HydraulicCorner, isHydraulic } from '../../../core/changes/stop-in-corner.ts'
-import type { Corner, UnitSystem } from '../../../core/plan/schema.ts'
+import type { Corner } from '../../../core/plan/schema.ts'
 import { cutList } from '../../../core/spacer/cut-list.ts'
 import { type Fit, fits, usable } from '../../../core/spacer/fit.ts'
 import { makingWords, strengthWords } from '../../../core/spacer/making.ts'
@@ -86,20 +85,5 @@ function FitRow({ fit, fine }: { fit: Fit; fine: (value: number) => string }) {
         {boring === null ? '' : `, to ${fine(boring.to)}`}
       </td>
     </tr>
-  )
-}
-
-/** What nitrogen does besides the ideal gas of the other figures. */
-export function NitrogenPanel({ corner, units, say }: { corner: Corner; units: UnitSystem; say: Say }) {
-  if (!isHydraulic(corner)) return null
-  return (
-    <>
-      <h3>Nitrogen as it is</h3>
-      <ul className="reasons">
-        {nitrogenWords(nitrogenFacts(corner.stop), units, say).map(line => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </>
   )
 }

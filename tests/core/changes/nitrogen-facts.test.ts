@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { nitrogenFacts, nitrogenWords } from '../../../core/changes/nitrogen-facts.ts'
+import { chargeByTemperature, squeezeByStroke } from '../../../core/changes/nitrogen-tables.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
-import { close } from '../../close.ts'
+import { allClose, close } from '../../close.ts'
 import { plainStop } from '../plain-corner.ts'
 
 /** 200 psi, 4 to 1 closed: beyond full ideal law by a good deal. */
@@ -41,5 +42,38 @@ describe('what the nitrogen of a stop does', () => {
     expect(hard.hot.real).toBeNull()
     expect(hard.closing.ok).toBe(false)
     expect(nitrogenWords(hard, 'inch', sayIn('inch'))[1]).toMatch(/beyond what is known/)
+  })
+})
+
+describe('tables of the nitrogen of a stop', () => {
+  it('200 psi set at 20 °C, from −20 to 100 °C, as nitrogen and as an ideal gas (Span et al. 2000, as in the published checks)', () => {
+    const rows = chargeByTemperature(stop)
+    allClose(
+      rows.map(({ at }) => at - 273.15),
+      [-20, 0, 20, 40, 60, 80, 100],
+      { abs: 1e-9 },
+    )
+    allClose(
+      rows.map(({ real }) => (real ?? Number.NaN) / PSI),
+      [169.62, 184.82, 200, 215.17, 230.32, 245.47, 260.61],
+      { rel: 1e-3 },
+    )
+    allClose(
+      rows.map(({ ideal }) => ideal / PSI),
+      [170.7, 185.35, 200, 214.65, 229.3, 243.94, 258.59],
+      { abs: 0.0051 },
+    )
+  })
+
+  it('the further in, the more real nitrogen is stiffer than n = 1.4, and nothing at full length', () => {
+    const off = squeezeByStroke(stop).map(({ gas }) => (gas.ok ? gas.difference.force : Number.NaN))
+    close(off[0]!, 0, { abs: 1e-9 })
+    for (const [i, each] of off.slice(1).entries()) expect(each).toBeGreaterThan(off[i]!)
+  })
+
+  it('say what is not known', () => {
+    const hard = plainStop({ charge: 3000 * PSI, gasVolume: 4.05 * Math.PI * INCH ** 3 })
+    expect(squeezeByStroke(hard).at(-1)!.gas.ok).toBe(false)
+    expect(chargeByTemperature(plainStop({ charge: 9e7 })).some(({ real }) => real === null)).toBe(true)
   })
 })
