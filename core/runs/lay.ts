@@ -28,6 +28,8 @@ export interface LaidRun {
   readonly calibration: Calibration
   /** Wheel travel from ride height, m. */
   readonly run: EvenRun
+  /** The same before anything was filtered: what `seeEngagement` looks in. */
+  readonly asRecorded: EvenRun
 }
 
 export type NotLaid =
@@ -64,15 +66,19 @@ export function layRun(
   const calibration = ride === null ? channel.calibration : zeroed(channel.calibration, ride, droop)
   const toWheel = channel.measures === 'wheel' ? (travel: number) => travel : wheelFromShaft(model)
   if (toWheel === null) return { ok: false, why: 'shaft turns back' }
-  const stretches = recorded.stretches.map(({ start, values }): Stretch => {
-    const smooth = channel.lowPass === null ? values : lowPass(values, channel.lowPass, step)
-    return { start, values: smooth.map(reading => toWheel(travelOf(calibration, reading))) }
+  const wheels = (filtered: (values: Float64Array) => Float64Array): EvenRun => ({
+    ...recorded,
+    stretches: recorded.stretches.map(({ start, values }): Stretch => {
+      return { start, values: filtered(values).map(reading => toWheel(travelOf(calibration, reading))) }
+    }),
   })
-  const run = { ...recorded, stretches }
+  const { lowPass: cutoff } = channel
+  const asRecorded = wheels(values => values)
+  const run = cutoff === null ? asRecorded : wheels(values => lowPass(values, cutoff, step))
   const places = ledger.rows.flatMap(({ id, label, to }) => (to === null ? [] : [{ id, label, wheel: to }]))
   const figures = runFigures(model, run, places)
   const { low, high } = saturatedShare(readings)
   const saturated = calibration.scale > 0 ? { droop: low, bump: high } : { droop: high, bump: low }
   const findings = runFindings({ model, rest, figures, saturated, say })
-  return { ok: true, figures, findings, calibration, run }
+  return { ok: true, figures, findings, calibration, run, asRecorded }
 }
