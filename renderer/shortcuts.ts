@@ -1,5 +1,6 @@
 import { useEffect } from 'react'
 import type { MenuCommand } from '../electron/contract/contract.ts'
+import { askForRecording } from './state/brought-recording.ts'
 import { redo, undo } from './state/edit.ts'
 import type { Files } from './state/files.ts'
 import { showLog } from './state/log.ts'
@@ -12,6 +13,7 @@ export type Command = MenuCommand
 const doing: Readonly<Record<Command, (files: Files) => void>> = {
   new: ({ store }) => openDialog(store, { kind: 'start' }),
   open: files => void open(files),
+  record: ({ store }) => askForRecording(store),
   save: files => void save(files),
   saveAs: files => void saveAs(files),
   print: () => window.print(),
@@ -34,6 +36,7 @@ const onMac = /mac/i.test(navigator.platform)
 export const commandNames = [
   ['new', 'New plan'],
   ['open', 'Open'],
+  ['record', 'Open a recording'],
   ['save', 'Save'],
   ['saveAs', 'Save as'],
   ['print', 'Print'],
@@ -50,6 +53,7 @@ export function keysOf(command: Keyed): string {
     ? {
         new: '⌘N',
         open: '⌘O',
+        record: '⇧⌘O',
         save: '⌘S',
         saveAs: '⇧⌘S',
         undo: '⌘Z',
@@ -60,6 +64,7 @@ export function keysOf(command: Keyed): string {
     : {
         new: 'Ctrl+N',
         open: 'Ctrl+O',
+        record: 'Ctrl+Shift+O',
         save: 'Ctrl+S',
         saveAs: 'Ctrl+Shift+S',
         undo: 'Ctrl+Z',
@@ -79,7 +84,7 @@ export function commandOf({ key, shiftKey, altKey, ctrlKey, metaKey }: Keys, mac
   const letter = key.toLowerCase()
   if (mac && letter === '?') return 'help'
   if (letter === 'n' && !shiftKey) return 'new'
-  if (letter === 'o' && !shiftKey) return 'open'
+  if (letter === 'o') return shiftKey ? 'record' : 'open'
   if (letter === 's') return shiftKey ? 'saveAs' : 'save'
   if (letter === 'z') return shiftKey ? 'redo' : 'undo'
   return letter === 'y' && !mac && !shiftKey ? 'redo' : null

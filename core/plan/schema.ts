@@ -273,5 +273,6 @@ export type Tolerances = NonNullable<Plan['tolerances']>
 export type Span = z.infer<typeof spanSchema>
 /** What may be changed on an axle where changes are looked for. */
 export type ChosenRanges = z.infer<typeof rangesSchema>
+export type PlanRun = NonNullable<Plan['runs']>[number]
 export type Targets = NonNullable<Plan['targets']>
 export type UnitSystem = Plan['units']

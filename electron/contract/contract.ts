@@ -244,7 +244,20 @@ export const events = {
   opened: openedOrFailed,
   /** Chosen in the native menu. */
   menu: z.strictObject({
-    command: z.enum(['new', 'open', 'save', 'saveAs', 'print', 'undo', 'redo', 'help', 'guide', 'log', 'about']),
+    command: z.enum([
+      'new',
+      'open',
+      'record',
+      'save',
+      'saveAs',
+      'print',
+      'undo',
+      'redo',
+      'help',
+      'guide',
+      'log',
+      'about',
+    ]),
   }),
   /** Settings changed outside the page. */
   settings,

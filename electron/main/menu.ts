@@ -35,6 +35,7 @@ export function menuTemplate(
       submenu: [
         item('&New', 'CmdOrCtrl+N', 'new'),
         item('&Open…', 'CmdOrCtrl+O', 'open'),
+        item('Open a &recording…', 'CmdOrCtrl+Shift+O', 'record'),
         separator,
         item('&Save', 'CmdOrCtrl+S', 'save'),
         item('Save &as…', 'CmdOrCtrl+Shift+S', 'saveAs'),

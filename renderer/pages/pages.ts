@@ -18,6 +18,7 @@ export const pages: readonly PageSpec[] = [
   { id: 'terrain', name: 'Terrain', page: later(async () => (await import('./TerrainPage.tsx')).TerrainPage) },
   { id: 'changes', name: 'Changes', page: later(async () => (await import('./ChangesPage.tsx')).ChangesPage) },
   { id: 'sheets', name: 'Sheets', page: later(async () => (await import('./SheetsPage.tsx')).SheetsPage) },
+  { id: 'logs', name: 'Logs', page: later(async () => (await import('./LogsPage.tsx')).LogsPage) },
   { id: 'sure', name: 'How sure', page: later(async () => (await import('./SurePage.tsx')).SurePage) },
 ]
 

@@ -48,6 +48,12 @@ export const addTerrain = (store: Store, kind: Terrain['kind']) =>
     plan.terrains.push({ ...terrains[kind], id: freeId(kind, plan.terrains) } as Terrain)
   })
 
+/** What a recorded run asked of the wheel, among the demands. @param amplitude wheel travel above static, m */
+export const addMeasuredDemand = (store: Store, run: string, amplitude: number) =>
+  edit(store, `load ${run} added`.slice(0, 200), plan => {
+    plan.loads.push({ id: freeId('recorded', plan.loads), name: run.slice(0, 200), kind: 'terrain', amplitude })
+  })
+
 export const removeDemand = (store: Store, list: 'loads' | 'terrains', at: number) =>
   edit(store, `${store.read().plan[list][at]?.name ?? 'entry'} removed`, plan => {
     plan[list].splice(at, 1)

@@ -6,6 +6,7 @@ import { lineWidth } from '../text/span.ts'
 import { momentOf, momentWords, readingRows, spokenMoment } from './reading.ts'
 import { heldY, type TerrainScene } from './terrain-scene.ts'
 import { shownTime } from './time-axis.ts'
+import type { TravelScene } from './travel-scene.ts'
 
 interface TimeCursorProps {
   readonly scene: TerrainScene
@@ -107,7 +108,7 @@ export function TimeCursor({ scene, time, onTime, onPlay }: TimeCursorProps) {
 }
 
 /** The wheel's tag on the axis, as the travel page has it. */
-export function WheelTag({ scene, wheel }: { readonly scene: TerrainScene; readonly wheel: number }) {
+export function WheelTag({ scene, wheel }: { readonly scene: TravelScene; readonly wheel: number }) {
   const { frame, axis, view, measure } = scene
   const style = { size: 13, weight: 600, ink: 'sheet' } as const
   const spans = lengthSpans(onTape(wheel, view.system), view.system, style, { sign: true, unit: true })

@@ -55,7 +55,7 @@ export function histogramScale(
 }
 
 /** The outline of a histogram from its foot on the axis up. */
-export function stepsPath(bars: readonly HistogramBar[], axis: WheelAxis, { x }: HistogramScale): string {
+export function stepsPath(bars: readonly HistogramBar[], axis: Pick<WheelAxis, 'y'>, { x }: HistogramScale): string {
   const [first, last] = [bars[0], bars.at(-1)]
   if (first === undefined || last === undefined) return ''
   const at = (px: number, wheel: number): string => `${px.toFixed(1)} ${axis.y(wheel).toFixed(1)}`

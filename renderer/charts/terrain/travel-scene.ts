@@ -11,7 +11,7 @@ import type { TimeAxis } from './time-axis.ts'
 /** A name, and how its time was spent; null where that is not known. */
 interface Timed {
   readonly name: string
-  readonly ride: Pick<Rode, 'share' | 'bottoms'> | null
+  readonly ride: { readonly share: Omit<Rode['share'], 'air'>; readonly bottoms: number } | null
 }
 
 /** What anything that goes on over time has on the travel axis, ridden or recorded: enough for its lines, its bars and its words. */

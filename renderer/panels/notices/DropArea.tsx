@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'react'
+import { bringRecording, looksLikeRecording } from '../../state/brought-recording.ts'
 import { openDropped } from '../../state/opening.ts'
 import { useFiles } from '../../window-context.ts'
 
 const holdsFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
 
-/** A plan dropped anywhere on the window is opened. */
+/** A plan dropped anywhere on the window is opened; a table is laid over it as a recorded run. */
 export function DropArea() {
   const files = useFiles()
   const [over, setOver] = useState(false)
@@ -23,7 +24,8 @@ export function DropArea() {
       // The page under it took the file.
       if (file === undefined || event.defaultPrevented) return
       event.preventDefault()
-      void openDropped(files, file)
+      if (looksLikeRecording(file)) bringRecording(files.store, file)
+      else void openDropped(files, file)
     }
     window.addEventListener('dragover', onOver)
     window.addEventListener('dragleave', onLeave)
@@ -36,7 +38,7 @@ export function DropArea() {
   }, [files])
   return over ? (
     <div className="drop-area" aria-hidden="true">
-      <p>Drop the plan to open it</p>
+      <p>Drop a plan or a recording to open it</p>
     </div>
   ) : null
 }

@@ -9,6 +9,7 @@ import { Menu, MenuChoice, MenuItem } from './Menu.tsx'
 const COMMANDS = [
   ['new', 'New plan'],
   ['open', 'Open'],
+  ['record', 'Open a recording'],
   ['save', 'Save'],
   ['saveAs', 'Save as'],
 ] as const
