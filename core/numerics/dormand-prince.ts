@@ -24,6 +24,11 @@ export class DormandPrince {
   private readonly fifth: Float64Array
   private readonly sixth: Float64Array
   private last: Float64Array
+  /** The continuous extension of the step last tried, worked out for so many places when it is first asked for. */
+  private laid = 0
+  private readonly bend: Float64Array
+  private readonly twist: Float64Array
+  private readonly bulge: Float64Array
 
   constructor(
     private readonly slopes: Slopes,
@@ -41,6 +46,9 @@ export class DormandPrince {
     this.fifth = array()
     this.sixth = array()
     this.last = array()
+    this.bend = array()
+    this.twist = array()
+    this.bulge = array()
   }
 
   /** Starts from a time and state anew: after a jump, or when the slopes have become others. */
@@ -61,6 +69,7 @@ export class DormandPrince {
     const { first: k1, second: k2, third: k3, fourth: k4, fifth: k5, sixth: k6, last: k7 } = this
     const h = length
     this.length = h
+    this.laid = 0
     this.stage = 1
     for (let i = 0; i < steered; i += 1) trial[i] = y[i]! + h * (1 / 5) * k1[i]!
     slopes(time + h / 5, trial, k2)
@@ -115,29 +124,38 @@ export class DormandPrince {
   /** Goes on from the end of the step last tried. */
   advance(): void {
     this.time += this.length
-    this.start.set(this.end)
+    const { start, end } = this
+    for (let i = 0; i < end.length; i += 1) start[i] = end[i]!
     const done = this.first
     this.first = this.last
     this.last = done
   }
 
+  private lay(places: number): void {
+    const { start: y, end, length: h, bend, twist, bulge } = this
+    const { first: k1, third: k3, fourth: k4, fifth: k5, sixth: k6, last: k7 } = this
+    for (let i = this.laid; i < places; i += 1) {
+      const rise = end[i]! - y[i]!
+      bend[i] = h * k1[i]! - rise
+      twist[i] = rise - h * k7[i]! - bend[i]!
+      bulge[i] =
+        h *
+        ((-12715105075 / 11282082432) * k1[i]! +
+          (87487479700 / 32700410799) * k3[i]! -
+          (10690763975 / 1880347072) * k4[i]! +
+          (701980252875 / 199316789632) * k5[i]! -
+          (1453857185 / 822651844) * k6[i]! +
+          (69997945 / 29380423) * k7[i]!)
+    }
+    this.laid = places
+  }
+
   /** The state inside the step last tried, `share` of it along (0 to 1), into `state`, its first `places`; good to order 4. */
   within(share: number, state: Float64Array, places = state.length): void {
-    const { start: y, end, length: h } = this
-    const { first: k1, third: k3, fourth: k4, fifth: k5, sixth: k6, last: k7 } = this
+    if (this.laid < places) this.lay(places)
+    const { start: y, end, bend, twist, bulge } = this
     const rest = 1 - share
-    for (let i = 0; i < places; i += 1) {
-      const rise = end[i]! - y[i]!
-      const bend = h * k1[i]! - rise
-      const twist = rise - h * k7[i]! - bend
-      const dense =
-        (-12715105075 / 11282082432) * k1[i]! +
-        (87487479700 / 32700410799) * k3[i]! -
-        (10690763975 / 1880347072) * k4[i]! +
-        (701980252875 / 199316789632) * k5[i]! -
-        (1453857185 / 822651844) * k6[i]! +
-        (69997945 / 29380423) * k7[i]!
-      state[i] = y[i]! + share * (rise + rest * (bend + share * (twist + rest * h * dense)))
-    }
+    for (let i = 0; i < places; i += 1)
+      state[i] = y[i]! + share * (end[i]! - y[i]! + rest * (bend[i]! + share * (twist[i]! + rest * bulge[i]!)))
   }
 }

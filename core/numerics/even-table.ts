@@ -4,6 +4,67 @@ export interface EvenTable {
   value(x: number): number
   /** Slope there; 0 outside the table. */
   slope(x: number): number
+  /** Both, for loops: what they give at `at` is left in `found` and `rising`. */
+  at: number
+  readonly found: number
+  readonly rising: number
+  look(): void
+}
+
+class Even implements EvenTable {
+  at = 0
+  found = 0
+  rising = 0
+  private readonly cubics: Float64Array
+  private readonly count: number
+  private readonly perUnit: number
+
+  constructor(
+    private readonly from: number,
+    step: number,
+    values: ArrayLike<number>,
+    slopes: ArrayLike<number>,
+  ) {
+    const count = values.length - 1
+    const cubics = new Float64Array(4 * count)
+    for (let i = 0; i < count; i += 1) {
+      const rise = values[i + 1]! - values[i]!
+      const d0 = slopes[i]! * step
+      const d1 = slopes[i + 1]! * step
+      cubics[4 * i] = values[i]!
+      cubics[4 * i + 1] = d0
+      cubics[4 * i + 2] = 3 * rise - 2 * d0 - d1
+      cubics[4 * i + 3] = d0 + d1 - 2 * rise
+    }
+    this.cubics = cubics
+    this.count = count
+    this.perUnit = 1 / step
+  }
+
+  value(x: number): number {
+    this.at = x
+    this.look()
+    return this.found
+  }
+
+  slope(x: number): number {
+    this.at = x
+    this.look()
+    return this.rising
+  }
+
+  look(): void {
+    const { cubics, count } = this
+    const place = (this.at - this.from) * this.perUnit
+    const i = place <= 0 ? 0 : place >= count ? count - 1 : place | 0
+    const t = place <= 0 ? 0 : place >= count ? 1 : place - i
+    const c = 4 * i
+    const b = cubics[c + 1]!
+    const d = cubics[c + 2]!
+    const e = cubics[c + 3]!
+    this.found = cubics[c]! + t * (b + t * (d + t * e))
+    this.rising = place < 0 || place > count ? 0 : (b + t * (2 * d + 3 * t * e)) * this.perUnit
+  }
 }
 
 /**
@@ -13,34 +74,9 @@ export interface EvenTable {
  * @param step distance of places, more than 0
  * @param values at least two; @param slopes as many, per unit of x
  */
-export function evenTable(from: number, step: number, values: ArrayLike<number>, slopes: ArrayLike<number>): EvenTable {
-  const last = values.length - 2
-  const cubics = new Float64Array(4 * (last + 1))
-  for (let i = 0; i <= last; i += 1) {
-    const rise = values[i + 1]! - values[i]!
-    const d0 = slopes[i]! * step
-    const d1 = slopes[i + 1]! * step
-    cubics[4 * i] = values[i]!
-    cubics[4 * i + 1] = d0
-    cubics[4 * i + 2] = 3 * rise - 2 * d0 - d1
-    cubics[4 * i + 3] = d0 + d1 - 2 * rise
-  }
-  const width = 1 / step
-  return {
-    value: x => {
-      const place = (x - from) * width
-      const i = place <= 0 ? 0 : place >= last + 1 ? last : Math.floor(place)
-      const t = place <= 0 ? 0 : place >= last + 1 ? 1 : place - i
-      const c = 4 * i
-      return cubics[c]! + t * (cubics[c + 1]! + t * (cubics[c + 2]! + t * cubics[c + 3]!))
-    },
-    slope: x => {
-      const place = (x - from) * width
-      if (place < 0 || place > last + 1) return 0
-      const i = Math.min(last, Math.floor(place))
-      const t = place - i
-      const c = 4 * i
-      return (cubics[c + 1]! + t * (2 * cubics[c + 2]! + 3 * t * cubics[c + 3]!)) * width
-    },
-  }
-}
+export const evenTable = (
+  from: number,
+  step: number,
+  values: ArrayLike<number>,
+  slopes: ArrayLike<number>,
+): EvenTable => new Even(from, step, values, slopes)

@@ -11,6 +11,8 @@ export const CONTACT = { rate: 2e7, damping: 2e4 } as const
 /** Damping ratios of the sprung mass assumed where a plan has no damper curves: common practice, softer in compression. */
 export const ASSUMED_DAMPING = { compression: 0.25, rebound: 0.5 } as const
 
+const AT_FIRST: Modes = { stop: 'clear', end: 'none', endPushes: false, ground: true, bumping: true, region: 0 }
+
 /** A wheel without mass would answer at once: it is given at least this share of the corner's mass. */
 const LEAST_UNSPRUNG = 1e-3
 
@@ -26,8 +28,6 @@ const massesOf = ({ corner }: CornerModel): { sprung: number; unsprung: number }
 /** What of a corner's motion is worked out once, however often it is driven. */
 export interface CornerParts {
   readonly table: CornerTable
-  readonly compression: DamperCurve
-  readonly rebound: DamperCurve
   readonly stop: StopInMotion | null
 }
 
@@ -35,9 +35,9 @@ export interface CornerParts {
 export function cornerParts(model: CornerModel): CornerParts {
   const { sprung } = massesOf(model)
   const { stop } = model.corner
+  const { compression, rebound } = dampersOf(model, sprung)
   return {
-    table: cornerTable(model, sprung * GRAVITY),
-    ...dampersOf(model, sprung),
+    table: cornerTable(model, sprung * GRAVITY, compression, rebound),
     stop: stop === null ? null : new StopInMotion(stop),
   }
 }
@@ -65,13 +65,18 @@ function dampersOf(model: CornerModel, sprung: number): { compression: DamperCur
 export class CornerInMotion {
   readonly sprung: number
   readonly unsprung: number
+  /** 1/kg */
+  readonly perUnsprung: number
   readonly stop: StopInMotion | null
-  readonly modes: Modes = { stop: 'clear', end: 'none', endPushes: false, ground: true }
+  readonly modes: Modes = { ...AT_FIRST }
   readonly dampingAssumed: boolean
 
   /** Wheel position from ride height, and its speed, m/s. */
   wheel = 0
   speed = 0
+  /** Height of the wheel above where its tire just touches level road, and its speed, m/s. */
+  height = 0
+  heightSpeed = 0
   springs = 0
   damper = 0
   /** Along the stop. */
@@ -91,7 +96,7 @@ export class CornerInMotion {
   /** Height of the road under the wheel, and how fast it rises, m/s. */
   road = 0
   roadRise = 0
-  /** Forces of tire, stop and end before they are kept from pulling. */
+  /** Forces tire, stop and end would have if they could pull. */
   tireRaw = 0
   stopRaw = 0
   endRaw = 0
@@ -99,15 +104,13 @@ export class CornerInMotion {
   chassisAcceleration = 0
   wheelAcceleration = 0
 
-  private readonly compression: DamperCurve
-  private readonly rebound: DamperCurve
   private readonly gap: number
   private readonly tireRate: number
   private readonly tireDamping: number
   private readonly bump: number
   private readonly droop: number
 
-  private readonly table: CornerTable
+  readonly table: CornerTable
 
   constructor(
     readonly model: CornerModel,
@@ -117,16 +120,20 @@ export class CornerInMotion {
     const { sprung, unsprung } = massesOf(model)
     this.sprung = sprung
     this.unsprung = unsprung
+    this.perUnsprung = 1 / unsprung
     this.dampingAssumed = shock.compression.length < 2 || shock.rebound.length < 2
     this.table = parts.table
-    this.compression = parts.compression
-    this.rebound = parts.rebound
     this.stop = parts.stop
     this.gap = stop?.gap ?? 0
     this.tireRate = tire.rate
     this.tireDamping = tire.damping
     this.bump = model.bump
     this.droop = model.droop
+  }
+
+  /** Everything clear, before a ride begins. */
+  reset(): void {
+    Object.assign(this.modes, AT_FIRST)
   }
 
   /** Gives the stop its force, N along it. */
@@ -137,34 +144,39 @@ export class CornerInMotion {
   }
 
   /**
-   * Works out every force of one moment in the modes of now; a resting stop carries nothing yet.
-   * @param wheel from ride height, and its speed; @param height of the wheel above where its tire just touches level road, and its speed
+   * Works out every force of one moment in the modes of now, from `wheel`, `speed`, `height`, `heightSpeed`, `road` and `roadRise`; a resting stop
+   * carries nothing yet. While the modes stand every force is smooth, also where a step tries what lies beyond them: a tire may pull there, until the
+   * place where it let go is found.
    */
-  look(wheel: number, speed: number, height: number, heightSpeed: number, road: number, rise: number): void {
-    const { table, modes } = this
-    table.look(wheel)
+  look(): void {
+    const { table, modes, wheel, speed } = this
+    table.wheel = wheel
+    table.speed = speed
+    table.look(modes)
     const { shockRatio, stopRatio } = table
-    const shaftSpeed = speed * shockRatio
-    this.wheel = wheel
-    this.speed = speed
+    this.damper = table.damper * shockRatio
     this.springs = table.axial * shockRatio
-    this.damper = (shaftSpeed >= 0 ? this.compression.force(shaftSpeed) : -this.rebound.force(-shaftSpeed)) * shockRatio
-    this.road = road
-    this.roadRise = rise
-    this.tireRaw = this.tireRate * (road - height) + this.tireDamping * (rise - heightSpeed)
-    this.tire = modes.ground && this.tireRaw > 0 ? this.tireRaw : 0
-    if (modes.end === 'none') {
-      this.endRaw = 0
-      this.end = 0
-    } else {
-      const past = wheel - (modes.end === 'bump' ? this.bump : this.droop)
-      this.endRaw = CONTACT.rate * past + CONTACT.damping * speed
-      this.end = modes.endPushes && this.endRaw > 0 === (modes.end === 'bump') ? this.endRaw : 0
-    }
+    this.tireRaw = this.tireRate * (this.road - this.height) + this.tireDamping * (this.roadRise - this.heightSpeed)
+    this.tire = modes.ground ? this.tireRaw : 0
+    this.endRaw =
+      modes.end === 'none'
+        ? 0
+        : CONTACT.rate * (wheel - (modes.end === 'bump' ? this.bump : this.droop)) + CONTACT.damping * speed
+    this.end = modes.endPushes ? this.endRaw : 0
     this.pad = table.stop - this.gap
     this.stopRatio = stopRatio
     this.padSpeed = speed * stopRatio
-    this.stopRaw = modes.stop === 'touching' ? this.stop!.force(this.pad, this.padSpeed) : 0
-    this.carry(Math.max(0, this.stopRaw))
+    let held = 0
+    if (modes.stop === 'touching') {
+      const stop = this.stop!
+      stop.travel = this.pad
+      stop.speed = this.padSpeed
+      stop.look(modes.bumping === stopRatio >= 0, modes.end === 'bump')
+      held = stop.held
+    }
+    this.stopRaw = held
+    this.stopForce = held
+    this.stopAtWheel = held * stopRatio
+    this.suspension = this.springs + this.damper + this.end + this.stopAtWheel
   }
 }

@@ -1,18 +1,32 @@
 import type { CornerModel } from '../corner/corner-model.ts'
+import { type DamperCurve, damperCurve } from '../forces/damper.ts'
 import { circleArea, gasForce } from '../forces/gas.ts'
 import { springPack } from '../forces/spring-pack.ts'
+import type { Modes } from './modes.ts'
 
-/** What a corner's geometry and springs are at the wheel position last looked at. */
+/** What a corner's geometry, springs and dampers are at the wheel position and speed last looked at. */
 export interface CornerTable {
-  /** Force of springs and gas along the shock, N. */
+  /** Force of springs and gas along the shock, N, and of its dampers. */
   readonly axial: number
+  readonly damper: number
   /** Motion ratio of the shock. */
   readonly shockRatio: number
   /** Pad movement from ride height along the stop, m, and motion ratio of the stop. */
   readonly stop: number
   readonly stopRatio: number
-  /** Looks a wheel position up, m from ride height; nothing is made anew. */
-  look(wheel: number): void
+  /** The wheel position to look at, m from ride height, and speed, m/s. */
+  wheel: number
+  speed: number
+  /** How far it is beyond the region it was looked at in, m; below 0 inside. */
+  readonly beyond: number
+  /**
+   * Looks at the wheel position and speed; nothing is made anew. What lies beyond the region of the modes, between two places where the rate jumps, is
+   * as if the region went on; the dampers are those of the way the modes say the wheel moves. Past the ends of the travel springs and gas stay as
+   * they stand there once the modes are past them too; until then their slope goes on.
+   */
+  look(modes: Modes): void
+  /** The region a wheel position is in. */
+  regionOf(wheel: number): number
 }
 
 /** Widest piece to begin with, m, and how often it may be halved where that is too coarse. */
@@ -25,6 +39,9 @@ const LENGTH = 1e-9
 
 /** A corner with less travel than this is looked at beyond it, m. */
 const LEAST = 1e-4
+
+/** Where the rate of springs and gas jumps by more than this share, a region ends. */
+const JUMP = 0.02
 
 /** Numbers of a piece: four coefficients of the axial force, four of shock movement, four of stop movement. */
 const PIECE = 12
@@ -112,7 +129,11 @@ function stretch(ask: (wheel: number) => Asked, from: number, to: number, forceE
 }
 
 class Table implements CornerTable {
+  wheel = 0
+  speed = 0
+  beyond = 0
   axial = 0
+  damper = 0
   shockRatio = 0
   stop = 0
   stopRatio = 0
@@ -121,9 +142,17 @@ class Table implements CornerTable {
   private readonly firsts: Int32Array
   private readonly perMetre: Float64Array
   private readonly pieces: Float64Array
+  /** Ends of the regions, and the first stretch of each and of what would follow them. */
+  private readonly ends: Float64Array
+  private readonly regions: Int32Array
   private here = 0
 
-  constructor(model: CornerModel, sprungWeight: number) {
+  constructor(
+    model: CornerModel,
+    sprungWeight: number,
+    private readonly compression: DamperCurve,
+    private readonly rebound: DamperCurve,
+  ) {
     const { droop, bump, kinks } = model
     const edges = bump - droop < LEAST ? [droop - LEAST, bump + LEAST] : [droop, ...kinks, bump]
     const ask = asker(model)
@@ -137,32 +166,82 @@ class Table implements CornerTable {
     for (let i = 0; i < stretches.length; i += 1) this.firsts[i + 1] = this.firsts[i]! + stretches[i]!.length
     this.perMetre = Float64Array.from(stretches, ({ length }, i) => length / (edges[i + 1]! - edges[i]!))
     this.pieces = Float64Array.from(stretches.flat(2))
+    const jumps = edges.flatMap((_, s) => (s > 0 && s < stretches.length && this.jumps(s) ? [s] : []))
+    this.ends = Float64Array.from([-Infinity, ...jumps.map(s => edges[s]!), Infinity])
+    this.regions = Int32Array.from([0, ...jumps, stretches.length])
   }
 
-  look(wheel: number): void {
-    const { edges, pieces } = this
-    const last = edges.length - 2
-    let s = this.here
+  /** Whether the rate jumps where a stretch begins. */
+  private jumps(s: number): boolean {
+    const { pieces, firsts, perMetre } = this
+    const after = PIECE * firsts[s]!
+    const before = after - PIECE
+    const rise = (c: number, t: number): number => pieces[c + 1]! + t * (2 * pieces[c + 2]! + 3 * t * pieces[c + 3]!)
+    const below = rise(before, 1) * perMetre[s - 1]!
+    const above = rise(after, 0) * perMetre[s]!
+    return Math.abs(above - below) > JUMP * Math.max(Math.abs(above), Math.abs(below))
+  }
+
+  regionOf(wheel: number): number {
+    const { ends } = this
+    let region = 0
+    while (wheel >= ends[region + 1]!) region += 1
+    return region
+  }
+
+  look(modes: Modes): void {
+    const { wheel, edges, pieces, regions, ends } = this
+    const { region } = modes
+    this.beyond = Math.max(wheel - ends[region + 1]!, ends[region]! - wheel)
+    const first = regions[region]!
+    const last = regions[region + 1]! - 1
+    let s = Math.min(last, Math.max(first, this.here))
     while (s < last && wheel >= edges[s + 1]!) s += 1
-    while (s > 0 && wheel < edges[s]!) s -= 1
+    while (s > first && wheel < edges[s]!) s -= 1
     this.here = s
     const perMetre = this.perMetre[s]!
     const count = this.firsts[s + 1]! - this.firsts[s]!
     const place = (wheel - edges[s]!) * perMetre
-    const i = place <= 0 ? 0 : place >= count ? count - 1 : Math.floor(place)
+    const i = place <= 0 ? 0 : place >= count ? count - 1 : place | 0
     const t = place <= 0 ? 0 : place >= count ? 1 : place - i
+    const past = place - i - t
     const c = PIECE * (this.firsts[s]! + i)
-    this.axial = pieces[c]! + t * (pieces[c + 1]! + t * (pieces[c + 2]! + t * pieces[c + 3]!))
-    this.shockRatio = (pieces[c + 5]! + t * (2 * pieces[c + 6]! + 3 * t * pieces[c + 7]!)) * perMetre
-    this.stopRatio = (pieces[c + 9]! + t * (2 * pieces[c + 10]! + 3 * t * pieces[c + 11]!)) * perMetre
-    const stop = pieces[c + 8]! + t * (pieces[c + 9]! + t * (pieces[c + 10]! + t * pieces[c + 11]!))
+    const goesOn =
+      past === 0 || modes.end !== 'none'
+        ? 0
+        : past * (pieces[c + 1]! + t * (2 * pieces[c + 2]! + 3 * t * pieces[c + 3]!))
+    this.axial = pieces[c]! + t * (pieces[c + 1]! + t * (pieces[c + 2]! + t * pieces[c + 3]!)) + goesOn
+    const shockRatio = (pieces[c + 5]! + t * (2 * pieces[c + 6]! + 3 * t * pieces[c + 7]!)) * perMetre
+    const stopSlope = pieces[c + 9]! + t * (2 * pieces[c + 10]! + 3 * t * pieces[c + 11]!)
     // Past the ends the pad goes on as it moved there.
-    this.stop = stop + ((place - i - t) / perMetre) * this.stopRatio
+    this.stop = pieces[c + 8]! + t * (pieces[c + 9]! + t * (pieces[c + 10]! + t * pieces[c + 11]!)) + past * stopSlope
+    this.shockRatio = shockRatio
+    this.stopRatio = stopSlope * perMetre
+    const inward = modes.bumping === shockRatio >= 0
+    const curve = inward ? this.compression : this.rebound
+    const at = inward ? this.speed * shockRatio : -this.speed * shockRatio
+    let held: number
+    if (at <= 0) held = curve.firstSlope * at
+    else if (at >= curve.fastest) held = curve.most + curve.lastSlope * (at - curve.fastest)
+    else {
+      const { places, perWidth, cubics } = curve.shape
+      let k = 0
+      while (at >= places[k + 1]!) k += 1
+      const u = (at - places[k]!) * perWidth[k]!
+      const d = 4 * k
+      held = cubics[d]! + u * (cubics[d + 1]! + u * (cubics[d + 2]! + u * cubics[d + 3]!))
+    }
+    this.damper = inward ? held : -held
   }
 }
 
 /**
- * A corner's springs and geometry as cubic pieces between its kinks, for the loops of a ride: a dozen multiplications a look instead of the
- * corner's own trigonometry, powers and searches. Checked against the corner in the middle of every piece as it is built.
+ * A corner's springs and geometry as cubic pieces between its kinks, with its dampers, for the loops of a ride: a dozen multiplications a look instead
+ * of the corner's own trigonometry, powers and searches. Checked against the corner in the middle of every piece as it is built.
  */
-export const cornerTable = (model: CornerModel, sprungWeight: number): CornerTable => new Table(model, sprungWeight)
+export const cornerTable = (
+  model: CornerModel,
+  sprungWeight: number,
+  compression = damperCurve([]),
+  rebound = damperCurve([]),
+): CornerTable => new Table(model, sprungWeight, compression, rebound)

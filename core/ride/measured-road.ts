@@ -1,6 +1,6 @@
 import { evenTable } from '../numerics/even-table.ts'
 import { polyline } from '../numerics/polyline.ts'
-import { LEAD_IN, LONGEST_STEP, type Road, RUN_OUT } from './road.ts'
+import { asRoad, LEAD_IN, LONGEST_STEP, lookedAt, type Road, RUN_OUT, type Under } from './road.ts'
 
 /** A road somebody measured: heights at rising distances, m, at least two of each. */
 export interface RoadProfile {
@@ -75,13 +75,13 @@ export function pointByPoint({ distance, height }: RoadProfile, speed: number): 
     times,
     height.map(each => each - height[0]!),
   )
-  return {
+  return asRoad({
     duration: times.at(-1)!,
     height: time => line.at(time).value,
     rise: time => line.at(time).slope,
     breaks: times,
     longestStep: () => LONGEST_STEP,
-  }
+  })
 }
 
 /** A measured road as a wheel of `radius` m rolls it, level for 1 s before and 2 s after. */
@@ -91,10 +91,16 @@ export function measuredRoad({ profile, speed }: MeasuredCourse, radius: number)
   const table = evenTable(0, step, relative, shapedSlopes(relative, step))
   const length = step * (heights.length - 1)
   const end = LEAD_IN + length / speed
+  const look = (time: number, under: Under): void => {
+    table.at = (time - LEAD_IN) * speed
+    table.look()
+    under.road = table.found
+    under.roadRise = table.rising * speed
+  }
   return {
     duration: end + RUN_OUT,
-    height: time => table.value((time - LEAD_IN) * speed),
-    rise: time => table.slope((time - LEAD_IN) * speed) * speed,
+    ...lookedAt(look),
+    look,
     breaks: [LEAD_IN, end],
     longestStep: from => (from < LEAD_IN || from >= end ? LONGEST_STEP : Math.min(LONGEST_STEP, (4 * step) / speed)),
   }

@@ -12,11 +12,15 @@ export interface Modes {
   /** Whether steel pushes: past the end it can let go on the way back. */
   endPushes: boolean
   ground: boolean
+  /** The wheel moves up against the chassis. */
+  bumping: boolean
+  /** Which region of the corner's table the wheel is in: its rate jumps from one to the next. */
+  region: number
 }
 
 /** Places of a corner's watches: each is below zero while nothing happens, and its turning to zero or more is what happens. */
-export const WATCH = { stop: 0, stopAlso: 1, end: 2, endAlso: 3, ground: 4 } as const
-export const WATCHES = 5
+export const WATCH = { stop: 0, stopAlso: 1, end: 2, endAlso: 3, ground: 4, turn: 5, region: 6 } as const
+export const WATCHES = 7
 
 /** A watch with nothing to watch. */
 export const ASLEEP = -1
@@ -28,6 +32,8 @@ export const ASLEEP = -1
 export const EDGE = {
   /** m */
   apart: 1e-6,
+  /** m/s */
+  speed: 2e-5,
   /** Of steel, N. */
   steel: 5,
   /** Of tire and stop, N. */

@@ -39,10 +39,10 @@ export function driven(rig: Rig, course: Course, options: RunOptions): Driven | 
     start,
     {
       moment: (time, state, moment) => {
-        for (const log of logs) {
-          log.moment(time, state, moment === 'sample')
-          if (moment === 'end') log.worked(state)
-        }
+        for (let i = 0; i < logs.length; i += 1) logs[i]!.moment(time, state, moment === 'sample')
+      },
+      worked: state => {
+        for (let i = 0; i < logs.length; i += 1) logs[i]!.worked(state)
       },
       touch: (i, time, pushedIn, state) => logs[i]!.touch(time, pushedIn, state),
       part: i => logs[i]!.part(),

@@ -1,6 +1,6 @@
 import { seededRandom } from '../numerics/random.ts'
 import type { Terrain } from '../plan/schema.ts'
-import { LONGEST_STEP, type Road } from './road.ts'
+import { LONGEST_STEP, lookedAt, type Road, type Under } from './road.ts'
 
 /** Gd(n₀), m³, geometric mean of each road class: ISO 8608:2016, table C.1 (classes A to E as printed; F to H each four times the one before). */
 export const ROUGHNESS = {
@@ -73,25 +73,18 @@ class Stretch {
     }
   }
 
-  /** @param place from its start, in places, 0 to PLACES */
-  height(place: number): number {
-    const i = Math.min(PLACES - 1, Math.floor(place))
+  /** @param place from its start, in places, 0 to PLACES; @param speed m/s */
+  look(place: number, speed: number, under: Under): void {
+    const i = Math.min(PLACES - 1, place | 0)
     const t = place - i
     const h0 = this.heights[i]!
-    const h1 = this.heights[i + 1]!
     const d0 = this.slopes[i]! * SPACING
     const d1 = this.slopes[i + 1]! * SPACING
-    return h0 + t * (d0 + t * (3 * (h1 - h0) - 2 * d0 - d1 + t * (d0 + d1 - 2 * (h1 - h0))))
-  }
-
-  slope(place: number): number {
-    const i = Math.min(PLACES - 1, Math.floor(place))
-    const t = place - i
-    const h0 = this.heights[i]!
-    const h1 = this.heights[i + 1]!
-    const d0 = this.slopes[i]! * SPACING
-    const d1 = this.slopes[i + 1]! * SPACING
-    return (d0 + t * (2 * (3 * (h1 - h0) - 2 * d0 - d1) + 3 * t * (d0 + d1 - 2 * (h1 - h0)))) / SPACING
+    const rise = this.heights[i + 1]! - h0
+    const bend = 3 * rise - 2 * d0 - d1
+    const twist = d0 + d1 - 2 * rise
+    under.road = h0 + t * (d0 + t * (bend + t * twist))
+    under.roadRise = ((d0 + t * (2 * bend + 3 * t * twist)) / SPACING) * speed
   }
 }
 
@@ -106,18 +99,15 @@ export function rough({ isoClass, speed, duration, seed }: Extract<Terrain, { ki
     if (here.index !== index) here.fill(index, lines, base)
     return here
   }
+  const look = (time: number, under: Under): void => {
+    const place = time * perSecond
+    const index = Math.floor(place / PLACES)
+    stretch(index).look(place - index * PLACES, speed, under)
+  }
   return {
     duration,
-    height: time => {
-      const place = time * perSecond
-      const index = Math.floor(place / PLACES)
-      return stretch(index).height(place - index * PLACES)
-    },
-    rise: time => {
-      const place = time * perSecond
-      const index = Math.floor(place / PLACES)
-      return stretch(index).slope(place - index * PLACES) * speed
-    },
+    ...lookedAt(look),
+    look,
     breaks: [],
     longestStep: () => Math.min(LONGEST_STEP, 1 / (4 * BAND[1] * speed)),
   }

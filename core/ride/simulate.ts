@@ -1,14 +1,16 @@
 import { DormandPrince } from '../numerics/dormand-prince.ts'
 import { AT_ONCE, Events } from './events.ts'
-import { STATE, STATES, type Vehicle } from './vehicle.ts'
+import { WATCH, WATCHES } from './modes.ts'
+import type { Vehicle } from './vehicle.ts'
 import { type Happenings, happen } from './watches.ts'
 
-/** Largest error a step may make at tolerance 1: chassis and wheel in m and m/s, stop in m. So chosen that wheels are within a hundredth or two of a millimetre all along. */
-const TOLERANCE = [2.5e-7, 2.5e-6, 2.5e-7, 7.5e-6, 2.5e-7]
+/** Largest error a step may make at tolerance 1: chassis and wheel in m and m/s, stop in m. So chosen that wheels are within a hundredth of a millimetre all along. */
+const TOLERANCE = [5e-7, 5e-6, 5e-7, 1.5e-5, 5e-7]
 
-/** First step, and longest one right after something happened, s. */
+/** First step, and longest one right after something happened, and right after steel met steel, s. */
 const FIRST = 1e-4
-const AFTERWARDS = 1e-3
+const AFTERWARDS = 6e-3
+const AFTER_STEEL = 1e-3
 
 /** Longest step while steel takes a hit, s: its force comes and goes in a few ms, and its peak is among what is told. */
 const IN_STEEL = 5e-4
@@ -27,10 +29,14 @@ const FORCED = 1e-6
 /** Shares of a step that differ by less are one place. */
 const ROUNDING = 1e-12
 
+export type Moment = 'sample' | 'end' | 'after'
+
 /** Hears a run in rising order of time. At a moment, the corners of the vehicle hold its forces. */
 export interface Listener extends Happenings {
-  /** Even samples; turns of a wheel against its chassis; ends of steps, where alone the works done are known. */
-  moment(time: number, state: Float64Array, kind: 'sample' | 'turn' | 'end'): void
+  /** Even samples; ends of steps where something happens or no sample is near; and the same moment again right after something happened there. */
+  moment(time: number, state: Float64Array, kind: Moment): void
+  /** Ends of steps, where alone the works done are known; the corners hold forces of another moment. */
+  worked(state: Float64Array): void
 }
 
 export interface RunOptions {
@@ -46,6 +52,13 @@ export type RunOutcome =
 
 /** Time between even samples where nobody asks for another, s. */
 export const SAMPLE = 2e-3
+
+/** Longest step after a watch was passed, s: where only a curve's slope changes, the steps go on as they were. */
+function longestAfter(place: number): number {
+  const which = place % WATCHES
+  if (which === WATCH.turn || which === WATCH.region) return Infinity
+  return which === WATCH.end || which === WATCH.endAlso ? AFTER_STEEL : AFTERWARDS
+}
 
 class Run {
   readonly state: Float64Array
@@ -83,37 +96,26 @@ class Run {
     this.events = new Events(vehicle, this.solver)
   }
 
-  private tell(time: number, state: Float64Array, kind: 'sample' | 'turn' | 'end'): void {
-    this.vehicle.look(time, state)
-    this.listener.moment(time, state, kind)
+  private tellEnd(): void {
+    const { vehicle, events, time, state } = this
+    if (events.looked || this.toldInside) vehicle.look(time, state)
+    this.listener.moment(time, state, 'end')
   }
 
-  /** Tells what lies inside the step last taken, up to a share of it: even samples, and turns between them. */
+  /** Tells the even samples inside the step last taken, up to a share of it. */
   private tellInside(share: number): void {
-    const { solver, events, inner, vehicle } = this
+    const { solver, inner, vehicle } = this
     const { time, length } = solver
     this.toldInside = false
-    for (let turn = 0; ; ) {
-      const at = this.samples * this.sample
-      // A sample that falls on the end of the step but for rounding is inside it.
-      const even = Math.min((at - time) / length, share)
-      const turned = turn < events.turns ? events.turned[turn]! : Infinity
-      const isEven = at - time <= (share + ROUNDING) * length && even <= turned
-      if (!isEven && turned > share) return
-      const next = Math.max(0, isEven ? even : turned)
+    // A sample that falls on the end of the step but for rounding is inside it.
+    const until = (share + ROUNDING) * length
+    for (let at = this.samples * this.sample; at - time <= until; at = this.samples * this.sample) {
+      solver.within(Math.max(0, Math.min((at - time) / length, share)), inner, vehicle.steered)
+      vehicle.look(at, inner)
+      this.listener.moment(at, inner, 'sample')
       this.toldInside = true
-      solver.within(next, inner, vehicle.steered)
-      this.tell(isEven ? at : time + next * length, inner, isEven ? 'sample' : 'turn')
-      if (isEven) this.samples += 1
-      else turn += 1
+      this.samples += 1
     }
-  }
-
-  /** While touching, the stop is where the pad is. */
-  private settleStops(state: Float64Array): void {
-    this.vehicle.corners.forEach(({ modes, pad }, i) => {
-      if (modes.stop === 'touching') state[STATES * i + STATE.stop] = Math.max(0, pad)
-    })
   }
 
   private begin(): void {
@@ -132,7 +134,7 @@ class Run {
       const left = stop - this.time
       const most = forced ? FORCED : vehicle.bottomed() ? IN_STEEL : longest
       const step = Math.min(this.length, most, left)
-      events.suspected = false
+      events.forget()
       const error = solver.attempt(step, tolerance)
       this.length = step * Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2))
       if (!(error <= 1)) {
@@ -145,22 +147,25 @@ class Run {
       const place = events.first()
       const share = place < 0 || forced ? 1 : events.share
       this.tellInside(share)
-      if (share === 1) state.set(solver.end)
+      if (share === 1) for (let i = 0; i < state.length; i += 1) state[i] = solver.end[i]!
       else solver.within(share, state)
       this.time = share === 1 && step === left ? stop : solver.time + share * step
-      if (events.looked || this.toldInside) vehicle.look(this.time, state)
-      listener.moment(this.time, state, 'end')
-      this.settleStops(state)
       if (place < 0) {
+        // Between samples nothing is missed but what steel does: what peaks where a wheel turns is told there.
+        if (!this.toldInside || vehicle.onSteel() || this.time === stop) this.tellEnd()
+        listener.worked(state)
         this.atOnce = 0
         solver.advance()
-        events.armed(state)
+        events.goOn()
         continue
       }
+      this.tellEnd()
+      listener.worked(state)
       this.atOnce = share <= AT_ONCE ? this.atOnce + 1 : 0
       happen(vehicle, place, state, this.time, listener)
-      this.length = Math.min(this.length, AFTERWARDS)
+      this.length = Math.min(this.length, longestAfter(place))
       this.begin()
+      listener.moment(this.time, state, 'after')
     }
     return null
   }

@@ -41,8 +41,10 @@ function standing(corner: CornerInMotion): Beginning {
 export function beginning(vehicle: Vehicle, drop: number | null): Float64Array {
   const state = new Float64Array(vehicle.size)
   vehicle.corners.forEach((corner, i) => {
+    corner.reset()
     const { wheel, chassis, falling } = drop === null ? standing(corner) : landing(corner, drop)
     const s = STATES * i
+    corner.modes.region = corner.table.regionOf(wheel - chassis)
     state[s + STATE.chassis] = chassis
     state[s + STATE.chassisSpeed] = -falling
     state[s + STATE.wheel] = wheel

@@ -33,6 +33,9 @@ function gasTable(chamber: GasChamber, stroke: number): EvenTable | null {
 
 /** A bump stop in motion: fast gas or foam, and dampers of its own. Forces along it, N; travels pushed in, m. */
 export class StopInMotion {
+  travel = 0
+  speed = 0
+  held = 0
   /** Force of the first touch, slow and undamped. */
   readonly step: number
   /** Whether it can stay behind a pad that leaves it. */
@@ -41,6 +44,7 @@ export class StopInMotion {
   private readonly rebound: DamperCurve
   private readonly chamber: GasChamber | null
   private readonly stroke: number
+  private readonly lastSlope: number
   private readonly foam: CubicPieces | null
   private readonly gas: EvenTable | null
 
@@ -54,7 +58,6 @@ export class StopInMotion {
       charge: hydraulic.charge,
       volume: hydraulic.gasVolume,
     }
-    this.stroke = hydraulic?.stroke ?? Infinity
     this.foam =
       stop.kind === 'elastomer'
         ? cubicPieces(
@@ -62,21 +65,35 @@ export class StopInMotion {
             stop.curve.map(row => row.force),
           )
         : null
+    this.stroke = stop.kind === 'hydraulic' ? stop.stroke : stop.curve.at(-1)!.deflection
     this.gas = this.chamber === null ? null : gasTable(this.chamber, this.stroke)
+    this.lastSlope = this.foam?.lastSlope ?? gasForce(this.chamber!, this.stroke, 'fast').slope
     this.step = this.push(0)
   }
 
   /** Force of gas or foam alone; past its end as at its end. */
   push(travel: number): number {
-    const { chamber } = this
-    if (chamber === null) return this.foam!.value(travel)
-    if (this.gas !== null && travel >= 0) return this.gas.value(travel)
-    return gasPush(chamber, Math.min(travel, this.stroke))
+    const { chamber, foam, gas } = this
+    if (foam !== null) return travel < 0 ? foam.firstSlope * travel : foam.value(travel)
+    if (gas !== null && travel >= 0) return gas.value(travel)
+    return gasPush(chamber!, Math.min(travel, this.stroke))
   }
 
-  /** Force on a pad that moves with it, at a speed in m/s, positive pushing it in. */
-  force(travel: number, speed: number): number {
-    return this.push(travel) + (speed >= 0 ? this.compression.force(speed) : -this.rebound.force(-speed))
+  /** Leaves in `held` its force on a pad that moves with it, as far in as `travel` and as fast as `speed`, positive pushing it in; @param inward which of its dampers works; @param closed whether what lies past its
+   * end is meant: else its slope goes on there */
+  look(inward: boolean, closed: boolean): void {
+    const { travel, speed, stroke, gas } = this
+    let push: number
+    if (gas !== null && travel >= 0) {
+      gas.at = travel
+      gas.look()
+      push = gas.found
+    } else push = this.push(travel)
+    if (!closed && travel > stroke) push += (travel - stroke) * this.lastSlope
+    const damper = inward ? this.compression : this.rebound
+    damper.at = inward ? speed : -speed
+    damper.look()
+    this.held = push + (inward ? damper.held : -damper.held)
   }
 
   /** Speed at which it comes out with no pad on it, m/s: what its rebound lets its gas do. */

@@ -1,7 +1,7 @@
 import { evenTable } from '../numerics/even-table.ts'
 import type { Terrain } from '../plan/schema.ts'
 import { type MeasuredCourse, measuredRoad } from './measured-road.ts'
-import { LEAD_IN, LONGEST_STEP, type Road, RUN_OUT } from './road.ts'
+import { asRoad, LEAD_IN, LONGEST_STEP, lookedAt, type Road, RUN_OUT, type Under } from './road.ts'
 import { rough } from './rough.ts'
 
 /** What can be driven: a terrain of the plan, or a road somebody measured. */
@@ -10,37 +10,40 @@ export type Course = Terrain | MeasuredCourse
 const LANDING_TIME = 3
 
 /** A level road. */
-export const flat = (duration: number): Road => ({
-  duration,
-  height: () => 0,
-  rise: () => 0,
-  breaks: [],
-  longestStep: () => LONGEST_STEP,
-})
+export const flat = (duration: number): Road =>
+  asRoad({ duration, height: () => 0, rise: () => 0, breaks: [], longestStep: () => LONGEST_STEP })
 
-/** Places a wave is kept at: its height is good to 10⁻⁹ of itself, its rise to 10⁻⁶. */
+/** One wave over its length, ½·(1 − cos 2πx), at so many places: its height is good to 10⁻⁹ of itself, its rise to 10⁻⁶. */
 const WAVE_PLACES = 256
+const WAVE = evenTable(
+  0,
+  1 / WAVE_PLACES,
+  Array.from({ length: WAVE_PLACES + 1 }, (_, i) => (1 - Math.cos((2 * Math.PI * i) / WAVE_PLACES)) / 2),
+  Array.from({ length: WAVE_PLACES + 1 }, (_, i) => Math.PI * Math.sin((2 * Math.PI * i) / WAVE_PLACES)),
+)
 
 /** ½·height·(1 − cos 2πx/spacing) over `count` waves, 1 s lead-in, 2 s run-out. */
 function whoops({ spacing, height, speed, count }: Extract<Terrain, { kind: 'whoops' }>): Road {
+  const perSecond = speed / spacing
   const period = spacing / speed
   const end = LEAD_IN + count * period
-  const wave = Array.from({ length: WAVE_PLACES + 1 }, (_, i) => (2 * Math.PI * i) / WAVE_PLACES)
-  const table = evenTable(
-    0,
-    period / WAVE_PLACES,
-    wave.map(angle => (height / 2) * (1 - Math.cos(angle))),
-    wave.map(angle => ((height * Math.PI) / period) * Math.sin(angle)),
-  )
-  /** Time since the last trough, s. */
-  const into = (time: number): number => {
-    const on = time - LEAD_IN
-    return on - period * Math.floor(on / period)
+  const rise = height * perSecond
+  const look = (time: number, under: Under): void => {
+    if (time <= LEAD_IN || time >= end) {
+      under.road = 0
+      under.roadRise = 0
+      return
+    }
+    const waves = (time - LEAD_IN) * perSecond
+    WAVE.at = waves - (waves | 0)
+    WAVE.look()
+    under.road = height * WAVE.found
+    under.roadRise = rise * WAVE.rising
   }
   return {
     duration: end + RUN_OUT,
-    height: time => (time <= LEAD_IN || time >= end ? 0 : table.value(into(time))),
-    rise: time => (time <= LEAD_IN || time >= end ? 0 : table.slope(into(time))),
+    ...lookedAt(look),
+    look,
     breaks: [LEAD_IN, end],
     longestStep: from => (from < LEAD_IN || from >= end ? LONGEST_STEP : Math.min(LONGEST_STEP, period / 4)),
   }
@@ -61,7 +64,7 @@ function ledge({ height, length, speed }: Extract<Terrain, { kind: 'ledge' }>, t
   const down = up + length
   const end = down + reach
   const arc = (distance: number): number => Math.sqrt(radius * radius - distance * distance)
-  return {
+  return asRoad({
     duration: end / speed + RUN_OUT,
     height: time => {
       const x = speed * time
@@ -76,7 +79,7 @@ function ledge({ height, length, speed }: Extract<Terrain, { kind: 'ledge' }>, t
     },
     breaks: [start, up, down, end].map(place => place / speed),
     longestStep: () => LONGEST_STEP,
-  }
+  })
 }
 
 /** The road of a course under a wheel of `radius` m. */

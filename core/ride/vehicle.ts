@@ -51,6 +51,12 @@ export class Vehicle {
     this.until = until - hair
   }
 
+  /** Whether a wheel is past either end of its travel. */
+  onSteel(): boolean {
+    for (let i = 0; i < this.count; i += 1) if (this.corners[i]!.modes.end !== 'none') return true
+    return false
+  }
+
   /** Whether a wheel is past full bump. */
   bottomed(): boolean {
     for (let i = 0; i < this.count; i += 1) if (this.corners[i]!.modes.end === 'bump') return true
@@ -66,16 +72,12 @@ export class Vehicle {
       const corner = corners[i]!
       const road = roads[i]!
       const s = STATES * i
-      const height = state[s + STATE.wheel]!
-      const heightSpeed = state[s + STATE.wheelSpeed]!
-      corner.look(
-        height - state[s + STATE.chassis]!,
-        heightSpeed - state[s + STATE.chassisSpeed]!,
-        height,
-        heightSpeed,
-        road.height(at),
-        road.rise(at),
-      )
+      corner.height = state[s + STATE.wheel]!
+      corner.heightSpeed = state[s + STATE.wheelSpeed]!
+      corner.wheel = corner.height - state[s + STATE.chassis]!
+      corner.speed = corner.heightSpeed - state[s + STATE.chassisSpeed]!
+      road.look(at, corner)
+      corner.look()
       rests ||= corner.modes.stop === 'resting'
     }
     if (rests) this.rest()
@@ -89,7 +91,7 @@ export class Vehicle {
       let up = -GRAVITY
       for (let j = 0; j < count; j += 1) up += answers[count * i + j]! * corners[j]!.suspension
       corner.chassisAcceleration = up
-      corner.wheelAcceleration = (corner.tire - corner.suspension) / corner.unsprung - GRAVITY
+      corner.wheelAcceleration = (corner.tire - corner.suspension) * corner.perUnsprung - GRAVITY
     }
   }
 

@@ -27,7 +27,7 @@ export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Arr
         break
       case 'touching':
         one = -corner.pad - (stop.step > EDGE.step ? 0 : EDGE.apart)
-        if (stop.holdsBack && corner.pad > 0) also = -corner.stopRaw - EDGE.force
+        if (stop.holdsBack && corner.pad > 0) also = -corner.stopRaw
         break
       case 'resting':
         one = -corner.restingForce - EDGE.force
@@ -46,9 +46,11 @@ export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Arr
     const past = modes.end === 'bump' ? corner.wheel - model.bump : model.droop - corner.wheel
     const pressing = modes.end === 'bump' ? corner.endRaw : -corner.endRaw
     into[from + WATCH.end] = -past - EDGE.apart
-    into[from + WATCH.endAlso] = (modes.endPushes ? -pressing : pressing) - EDGE.steel
+    into[from + WATCH.endAlso] = modes.endPushes ? -pressing : pressing - EDGE.steel
   }
-  into[from + WATCH.ground] = (modes.ground ? -corner.tireRaw : corner.tireRaw) - EDGE.force
+  into[from + WATCH.ground] = modes.ground ? -corner.tireRaw : corner.tireRaw - EDGE.force
+  into[from + WATCH.turn] = (modes.bumping ? -corner.speed : corner.speed) - EDGE.speed
+  into[from + WATCH.region] = corner.table.beyond - EDGE.apart
 }
 
 function touch(vehicle: Vehicle, i: number, state: Float64Array, time: number, tell: Happenings): void {
@@ -99,11 +101,13 @@ function stopHappens(
 /** Lets what a watch saw happen: the corner's modes change, and its state where something jumps. The corner has been looked at. */
 export function happen(vehicle: Vehicle, place: number, state: Float64Array, time: number, tell: Happenings): void {
   const i = Math.floor(place / WATCHES)
-  const { modes } = vehicle.corners[i]!
+  const { modes, wheel, table } = vehicle.corners[i]!
   const which = place % WATCHES
   if (which === WATCH.stop || which === WATCH.stopAlso)
     stopHappens(vehicle, i, which === WATCH.stopAlso, state, time, tell)
   else if (which === WATCH.ground) modes.ground = !modes.ground
+  else if (which === WATCH.turn) modes.bumping = !modes.bumping
+  else if (which === WATCH.region) modes.region = table.regionOf(wheel)
   else if (modes.end === 'none') {
     modes.end = which === WATCH.end ? 'bump' : 'droop'
     modes.endPushes = true

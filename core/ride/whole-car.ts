@@ -31,6 +31,7 @@ const later = (road: Road, delay: number): Road => ({
   duration: road.duration + delay,
   height: time => road.height(time - delay),
   rise: time => road.rise(time - delay),
+  look: (time, under) => road.look(time - delay, under),
   breaks: [delay, ...road.breaks.map(at => at + delay)],
   longestStep: from => road.longestStep(from - delay),
 })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { pointByPoint } from '../../core/ride/measured-road.ts'
-import type { Road } from '../../core/ride/road.ts'
+import { asRoad, type Road } from '../../core/ride/road.ts'
 import { rough } from '../../core/ride/rough.ts'
 import { close } from '../close.ts'
 import { drivenLinear } from '../core/ride/driven-linear.ts'
@@ -21,13 +21,14 @@ const golden = {
 const V = 80 / 3.6
 
 /** A road of a height from its start on, and rising no more. */
-const step = (height: number, duration: number): Road => ({
-  duration,
-  height: () => height,
-  rise: () => 0,
-  breaks: [],
-  longestStep: () => 0.02,
-})
+const step = (height: number, duration: number): Road =>
+  asRoad({
+    duration,
+    height: () => height,
+    rise: () => 0,
+    breaks: [],
+    longestStep: () => 0.02,
+  })
 
 /** Published state-transition matrices ST and PR for a distance between places, m, as in the tables of the same sources. */
 const published = [
@@ -141,13 +142,13 @@ describe('roughness indices', () => {
     const turning = (2 * Math.PI * V) / wave
     const settled = 5
     const waves = Math.ceil((4 * V) / wave)
-    const road: Road = {
+    const road = asRoad({
       duration: settled + (waves * wave) / V,
       height: time => a * Math.sin(turning * time),
       rise: time => a * turning * Math.cos(turning * time),
-      breaks: [],
+      breaks: [settled],
       longestStep: () => Math.min(0.02, wave / V / 8),
-    }
+    })
     close(roughness(road, wave / 64, settled).passed, value, { rel: 1e-3 })
   })
 

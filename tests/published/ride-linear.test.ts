@@ -1,7 +1,7 @@
 import { describe, it } from 'vitest'
 import { cornerModel } from '../../core/corner/corner.ts'
 import { ride } from '../../core/ride/ride.ts'
-import type { Road } from '../../core/ride/road.ts'
+import { asRoad } from '../../core/ride/road.ts'
 import { close } from '../close.ts'
 import { type Linear, linearCorner } from '../core/ride/corners.ts'
 import { drivenLinear } from '../core/ride/driven-linear.ts'
@@ -15,13 +15,13 @@ function amplitudes(linear: Linear, w: number) {
   const settled = Math.ceil((20 * w) / (2 * Math.PI)) * ((2 * Math.PI) / w)
   const waves = Math.max(4, Math.ceil((4 * w) / (2 * Math.PI)))
   const sample = (2 * Math.PI) / w / 64
-  const road: Road = {
+  const road = asRoad({
     duration: settled + waves * 64 * sample,
     height: time => a * Math.sin(w * time),
     rise: time => a * w * Math.cos(w * time),
     breaks: [settled],
     longestStep: () => Math.min(0.02, 1 / w),
-  }
+  })
   const sums = { chassis: [0, 0], wheel: [0, 0], travel: [0, 0] }
   let rest: readonly [number, number] | null = null
   let count = 0
@@ -82,7 +82,7 @@ describe('a linear quarter car over sine roads', () => {
 
   /** Time between peaks of a free car: the body mode of the same set, 1.225305 Hz undamped, ζ 0.217656. */
   it('rings at its damped frequency and dies away at its damping', () => {
-    const level: Road = { duration: 3, height: () => 0, rise: () => 0, breaks: [], longestStep: () => 0.02 }
+    const level = asRoad({ duration: 3, height: () => 0, rise: () => 0, breaks: [], longestStep: () => 0.02 })
     const peaks: [number, number][] = []
     let [rest, before, rising] = [Number.NaN, 0, false]
     drivenLinear(rajamani, level, {

@@ -2,13 +2,13 @@ import { cornerModel } from '../../../core/corner/corner.ts'
 import type { CornerInMotion } from '../../../core/ride/corner-in-motion.ts'
 import { cornerInMotion } from '../../../core/ride/ride.ts'
 import type { Road } from '../../../core/ride/road.ts'
-import { drive, type RunOptions } from '../../../core/ride/simulate.ts'
+import { drive, type Moment, type RunOptions } from '../../../core/ride/simulate.ts'
 import { beginning } from '../../../core/ride/start.ts'
 import { STATES, Vehicle } from '../../../core/ride/vehicle.ts'
 import { type Linear, linearCorner } from './corners.ts'
 
 /** What is heard of a linear quarter car: its corner holds the forces of the moment, `state` its chassis and wheel. */
-export type Heard = (time: number, state: Float64Array, corner: CornerInMotion, kind: 'sample' | 'turn' | 'end') => void
+export type Heard = (time: number, state: Float64Array, corner: CornerInMotion, kind: Moment) => void
 
 /**
  * Drives a linear quarter car over any road, from rest and so much besides (chassis height and speed, wheel height and speed).
@@ -32,7 +32,8 @@ export function drivenLinear(
   })
   const nothing = (): void => undefined
   const listener = {
-    moment: (time: number, state: Float64Array, kind: 'sample' | 'turn' | 'end') => heard(time, state, corner, kind),
+    moment: (time: number, state: Float64Array, kind: Moment) => heard(time, state, corner, kind),
+    worked: nothing,
     touch: nothing,
     part: nothing,
     bottom: nothing,

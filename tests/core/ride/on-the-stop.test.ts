@@ -23,13 +23,20 @@ const whoops = (height: number, speed = 7): Terrain => ({
   count: 5,
 })
 
+/** Force of a stop on a pad that far in and that fast, its dampers those of the way the pad moves. */
+function force(stop: StopInMotion, travel: number, speed: number, closed = true): number {
+  Object.assign(stop, { travel, speed })
+  stop.look(speed >= 0, closed)
+  return stop.held
+}
+
 describe('a stop in motion', () => {
   it('pushes with its gas and its damping, and comes out as fast as that holds back its gas', () => {
     const stop = new StopInMotion(plainStop({ compression: straight(1000), rebound: straight(4000) }))
-    close(stop.force(0.02, 0.5) - stop.push(0.02), 500, { rel: 1e-9 })
-    close(stop.push(0.02) - stop.force(0.02, -0.5), 2000, { rel: 1e-9 })
+    close(force(stop, 0.02, 0.5) - stop.push(0.02), 500, { rel: 1e-9 })
+    close(stop.push(0.02) - force(stop, 0.02, -0.5), 2000, { rel: 1e-9 })
     const speed = stop.extensionSpeed(0.02)
-    close(stop.force(0.02, -speed), 0, { abs: 1e-6 })
+    close(force(stop, 0.02, -speed), 0, { abs: 1e-6 })
     expect(stop.holdsBack).toBe(true)
   })
 
@@ -46,7 +53,26 @@ describe('a stop in motion', () => {
       { deflection: 0.03, force: 2000 },
     ]
     const foam = new StopInMotion({ kind: 'elastomer', gap: 0, curve })
-    expect([foam.push(0.1), foam.push(-0.1), foam.step]).toEqual([2000, 0, 0])
+    expect([foam.push(0.1), foam.step]).toEqual([2000, 0])
+  })
+
+  it('goes on smoothly where a step tries what the ride never gets to', () => {
+    const foam = new StopInMotion({
+      kind: 'elastomer',
+      gap: 0,
+      curve: [0, 0.01, 0.03].map(deflection => ({ deflection, force: 1e5 * deflection })),
+    })
+    for (const stop of [foam, new StopInMotion(plainStop({ compression: straight(1000), rebound: straight(4000) }))])
+      for (const place of [0, stop === foam ? 0.03 : 4 * 0.0254]) {
+        const d = 1e-6
+        const [before, there, after] = [-d, 0, d].map(by => force(stop, place + by, 0, false))
+        close(after! - there!, there! - before!, { rel: 1e-3 })
+      }
+    // Nor does its damping bend where the pad turns, until it has turned.
+    const stop = new StopInMotion(plainStop({ compression: straight(1000), rebound: straight(4000) }))
+    Object.assign(stop, { travel: 0.02, speed: -0.1 })
+    stop.look(true, false)
+    close(stop.push(0.02) - stop.held, 100, { rel: 1e-9 })
   })
 })
 
