@@ -62,6 +62,3 @@ export function whyNotRead({ looked, channels, columns }: Recording): string | n
     ? null
     : `What “${columns[without.column]?.name ?? ''}” means is not said yet: choose its unit, or enter two points.`
 }
-
-/** Runs are laid one wheel at a time: in words, which. */
-export const sideName: Readonly<Record<ChannelChoice['side'], string>> = { left: 'left', right: 'right', both: 'both' }

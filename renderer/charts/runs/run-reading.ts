@@ -9,7 +9,7 @@ import type { RunView } from './run-scene.ts'
 const AT_END = 1.5e-3
 
 /** Where a wheel is in its travel, in words; what holds the car up there a position does not tell. */
-export function placeWords(wheel: number, { bump, droop, engagement }: CornerModel): string {
+function placeWords(wheel: number, { bump, droop, engagement }: CornerModel): string {
   if (wheel > bump + AT_END) return 'past full bump'
   if (wheel >= bump - AT_END) return 'at full bump'
   if (engagement !== null && wheel >= engagement) return 'past engagement'

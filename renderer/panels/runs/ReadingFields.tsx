@@ -56,7 +56,7 @@ interface NumberProps {
 }
 
 /** A plain number, taken when Enter is pressed or the field is left. A wrong entry says what would be right and changes nothing. */
-export function PlainNumber({ label, value, unit, empty, right, fits, onChange }: NumberProps) {
+function PlainNumber({ label, value, unit, empty, right, fits, onChange }: NumberProps) {
   const [typed, setTyped] = useState<string | null>(null)
   const [wrong, setWrong] = useState(false)
   const commit = (): void => {

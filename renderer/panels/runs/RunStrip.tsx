@@ -20,7 +20,7 @@ const WORK: Readonly<Record<NonNullable<Recording['work']>['kind'], string>> = {
 }
 
 /** How far a file is read, with a way to stop it. */
-export function RunWork({ recordings, run }: { readonly recordings: Recordings; readonly run: Recording }) {
+function RunWork({ recordings, run }: { readonly recordings: Recordings; readonly run: Recording }) {
   const { work, id } = run
   if (work === null) return null
   return (

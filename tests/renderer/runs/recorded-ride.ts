@@ -5,7 +5,7 @@ import { ride } from '../../../core/ride/ride.ts'
 /** Rows a second of the recording. */
 const RATE = 500
 /** V at ride height, and for a metre of shaft travel. */
-export const SENSOR = { zero: 2.5, perMetre: 12 } as const
+const SENSOR = { zero: 2.5, perMetre: 12 } as const
 
 export interface RecordedRide {
   readonly text: string

@@ -5,7 +5,7 @@ import { RunClient } from '../../../renderer/workers/run-client.ts'
 import type { RunWord } from '../../../renderer/workers/run-messages.ts'
 
 /** A worker in the same place: what it says arrives a moment later, as a copy, as from a worker. */
-export function someHand(): Hand {
+function someHand(): Hand {
   const hand: Hand = {
     onmessage: null,
     onerror: null,
