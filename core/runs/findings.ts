@@ -11,6 +11,8 @@ export interface RunFacts {
   readonly figures: RunFigures
   /** Share of the rows at the end of what the sensor can tell, by the way the wheel went. */
   readonly saturated: { readonly droop: number; readonly bump: number }
+  /** Where the wheel stood at the moment picked as full droop, m; null where none was picked. */
+  readonly hung: number | null
   readonly say: Say
 }
 
@@ -79,10 +81,21 @@ function pastTheEnds({ figures, model, say }: RunFacts): RunFinding | null {
   }
 }
 
+function hungElsewhere({ hung, model, say }: RunFacts): RunFinding | null {
+  if (hung === null || Math.abs(hung - model.droop) <= PAST_END) return null
+  return {
+    id: 'run-droop-off',
+    severity: 'caution',
+    message: `At the moment picked as full droop the wheel stood at ${say(hung, 'length', { sign: true })} by the calibration; the plan has full droop at ${say(model.droop, 'length', { sign: true })}. Calibration and stroke do not agree, or it did not hang all the way.`,
+    remedy: 'Check the two points of the calibration; or measure the travel to full droop again.',
+    values: { hung, droop: model.droop },
+  }
+}
+
 const ORDER: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
 
 /** What is worth saying of a recorded run, worst first. */
 export const runFindings = (facts: RunFacts): RunFinding[] =>
-  [pastTheEnds, saturates, staticOff, onStop]
+  [pastTheEnds, hungElsewhere, saturates, staticOff, onStop]
     .flatMap(rule => rule(facts) ?? [])
     .sort((a, b) => ORDER[a.severity] - ORDER[b.severity])

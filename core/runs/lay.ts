@@ -79,6 +79,7 @@ export function layRun(
   const figures = runFigures(model, run, places)
   const { low, high } = saturatedShare(readings)
   const saturated = calibration.scale > 0 ? { droop: low, bump: high } : { droop: high, bump: low }
-  const findings = runFindings({ model, rest, figures, saturated, say })
+  const hung = droop === null ? null : toWheel(travelOf(calibration, droop))
+  const findings = runFindings({ model, rest, figures, saturated, hung, say })
   return { ok: true, figures, findings, calibration, run, asRecorded }
 }

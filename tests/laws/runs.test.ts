@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readingOf, travelOf, twoPoint, zeroed } from '../../core/runs/calibration.ts'
+import { byTravel, readingOf, travelOf, twoPoint, zeroed } from '../../core/runs/calibration.ts'
 import { encodingOf } from '../../core/runs/encoding.ts'
 import { close } from '../close.ts'
 import { imported } from '../core/runs/tables.ts'
@@ -101,6 +101,17 @@ describe('a calibration', () => {
         const set = zeroed({ scale, offset: 0.5 }, ride, droop)
         close(travelOf(set, ride), 0, { abs: 1e-12 })
         close(travelOf(set, droop), -1e-3 * Math.abs(ride - droop), { rel: 1e-9, abs: 1e-12 })
+      }),
+      { seed },
+    ))
+
+  it('from the two moments alone has the plan’s droop where it hung', () =>
+    fc.assert(
+      fc.property(number, number, fc.integer({ min: -400, max: -1 }), (ride, droop, mm) => {
+        fc.pre(apart(ride, droop))
+        const line = byTravel(ride, droop, mm / 1000)!
+        close(travelOf(line, ride), 0, { abs: 1e-9 })
+        close(travelOf(line, droop), mm / 1000, { abs: 1e-9 })
       }),
       { seed },
     ))

@@ -107,7 +107,7 @@ function standing(...places: readonly (readonly [number, number])[]): EvenRun {
   return { step, stretches: [{ start: 0, values }], gaps: 0, lost: 0 }
 }
 const findingsOf = (run: EvenRun, saturated = { droop: 0, bump: 0 }) =>
-  runFindings({ model, rest, figures: runFigures(model, run, []), saturated, say }).map(({ id }) => id)
+  runFindings({ model, rest, figures: runFigures(model, run, []), saturated, hung: null, say }).map(({ id }) => id)
 
 describe('findings of a run', () => {
   const [a, b] = [0.9, 1.1]
@@ -141,6 +141,21 @@ describe('findings of a run', () => {
     expect(findingsOf(standing([rest, 0.99], [bump + b * PAST_END, 0.01]))).toEqual(['run-past-travel'])
     expect(findingsOf(standing([rest, 0.99], [droop - a * PAST_END, 0.01]))).toEqual([])
     expect(findingsOf(standing([rest, 0.99], [droop - b * PAST_END, 0.01]))).toEqual(['run-past-travel'])
+  })
+
+  it('it did not hang where the plan has full droop', () => {
+    const { droop } = model
+    const hungAt = (hung: number) =>
+      runFindings({
+        model,
+        rest,
+        figures: runFigures(model, standing([rest, 1]), []),
+        saturated: { droop: 0, bump: 0 },
+        hung,
+        say,
+      }).map(({ id }) => id)
+    expect([hungAt(droop + a * PAST_END), hungAt(droop - a * PAST_END)]).toEqual([[], []])
+    expect([hungAt(droop + b * PAST_END), hungAt(droop - b * PAST_END)]).toEqual([['run-droop-off'], ['run-droop-off']])
   })
 
   it('a reading is stuck when it stays at its end for five rows, not for four', () => {
