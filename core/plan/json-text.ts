@@ -1,4 +1,4 @@
-import { type Problem, pathText } from './problem.ts'
+import { type Problem, pathText, withoutControls } from './problem.ts'
 
 /** Values a file may hold, each number, text, list and group counted: twice what fifty setups at their longest come to. */
 const MOST_VALUES = 1_000_000
@@ -9,12 +9,30 @@ export type JsonRead =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly problem: Problem }
 
+/** Signs that begin a value, in a text that is looked at before it is read: reading one of more takes more room than there may be. */
+const MOST_SIGNS = 2 * MOST_VALUES
+
+/** Whether a text holds more lists, groups and entries than any file of ours, told without reading it. */
+function isFlood(text: string): boolean {
+  if (text.length < MOST_SIGNS) return false
+  let signs = 0
+  let inText = false
+  for (let i = 0; i < text.length && signs <= MOST_SIGNS; i += 1) {
+    const sign = text[i]
+    if (inText && sign === '\\') i += 1
+    else if (sign === '"') inText = !inText
+    else if (!inText && (sign === ',' || sign === '[' || sign === '{')) signs += 1
+  }
+  return signs > MOST_SIGNS
+}
+
 /** The value in the text of a file, or why there is none. @param wanted what the file ought to be, such as “a plan saved by Stopgap” */
 export function readJson(text: string, wanted: string): JsonRead {
+  if (isFlood(text)) return { ok: false, problem: { path: '', found: `more than ${MOST_SIGNS} values`, wanted } }
   try {
     return { ok: true, value: JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text) }
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
+    const reason = withoutControls(error instanceof Error ? error.message : String(error)).slice(0, 200)
     return { ok: false, problem: { path: '', found: `text that is not JSON (${reason})`, wanted } }
   }
 }
@@ -29,9 +47,11 @@ export function unbearable(value: unknown): Problem | null {
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const { value: found, path } = next
     if (typeof found !== 'object' || found === null || path.length > DEEPEST) continue
-    const keys = Object.keys(found)
+    // A list is counted before its places are named, which takes more room than the list.
+    const isTooMany = Array.isArray(found) && seen + found.length > MOST_VALUES
+    const keys = isTooMany ? [] : Object.keys(found)
     seen += keys.length
-    if (seen > MOST_VALUES)
+    if (isTooMany || seen > MOST_VALUES)
       return { path: pathText(path), found: `more than ${MOST_VALUES} values`, wanted: 'a file with fewer values' }
     for (const key of keys) {
       const inner = (found as Record<string, unknown>)[key]

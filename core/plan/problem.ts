@@ -6,17 +6,22 @@ export interface Problem {
   wanted: string
 }
 
+/** Longest key in a path, and longest value quoted, in characters: what is longer is nobody's to read. */
+const LONGEST = 60
+
+const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST - 3)}…` : text)
+
+/** Text of a file as it may be shown: signs that only steer a screen are left out. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
+export const withoutControls = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, '\ufffd')
+
 /** Path segments as people write them: `setups[0].name`. */
 export const pathText = (segments: readonly PropertyKey[]): string =>
-  segments.reduce<string>(
-    (text, segment) =>
-      typeof segment === 'number'
-        ? `${text}[${segment}]`
-        : text === ''
-          ? String(segment)
-          : `${text}.${String(segment)}`,
-    '',
-  )
+  segments.reduce<string>((text, segment) => {
+    if (typeof segment === 'number') return `${text}[${segment}]`
+    const key = shortened(withoutControls(String(segment)))
+    return text === '' ? key : `${text}.${key}`
+  }, '')
 
 /** A value as a person would quote it, never longer than a line. */
 export function quoted(value: unknown): string {
@@ -25,5 +30,5 @@ export function quoted(value: unknown): string {
   if (Array.isArray(value)) return `a list of ${value.length}`
   if (typeof value === 'object' && value !== null) return 'a group of values'
   const text = JSON.stringify(value) ?? String(value)
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text
+  return shortened(withoutControls(text))
 }

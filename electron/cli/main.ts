@@ -3,6 +3,7 @@ import { realpathSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 import { CommanderError } from 'commander'
 import type { Io } from './io.ts'
+import { printable } from './printable.ts'
 import { program } from './program.ts'
 
 /** Exit code of everything that could not be done as asked: a wrong command line, a file that cannot be read, a plan that is not right. */
@@ -33,9 +34,9 @@ if (isEntry()) {
     if (error.code !== 'EPIPE') throw error
   })
   process.exitCode = await run(process.argv.slice(2), {
-    out: text => process.stdout.write(text),
-    err: text => process.stderr.write(text),
-    ...(process.stderr.isTTY && { progress: (line: string) => process.stderr.write(`\r\x1b[K${line}`) }),
+    out: text => process.stdout.write(printable(text)),
+    err: text => process.stderr.write(printable(text)),
+    ...(process.stderr.isTTY && { progress: (line: string) => process.stderr.write(`\r\x1b[K${printable(line)}`) }),
     folder: process.env.INIT_CWD ?? process.cwd(),
   })
 }

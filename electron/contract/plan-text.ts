@@ -6,9 +6,11 @@ import { longestPlan } from './contract.ts'
 /** Ending of a plan's file name. */
 export const planEnding = '.stopgap'
 
-/** The name people see: without folder and ending. */
+/** The name people see: without folder and ending. A file that is called nothing else goes by that. */
 export const planName = (fileName: string): string =>
-  fileName.toLowerCase().endsWith(planEnding) ? fileName.slice(0, -planEnding.length) : fileName
+  fileName.length > planEnding.length && fileName.toLowerCase().endsWith(planEnding)
+    ? fileName.slice(0, -planEnding.length)
+    : fileName
 
 export const tooLong = `it is larger than ${longestPlan / 1024 / 1024} MB, which no plan is`
 export const notText = 'it is not text (UTF-8), so it is damaged or something else'

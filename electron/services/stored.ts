@@ -19,16 +19,26 @@ export async function readStored<T>(path: string, schema: z.ZodType<T>, what: st
     if (refusal(error) === 'ENOENT') return { kind: 'missing' }
     return { kind: 'lost', report: `${what} could not be read: ${why}.` }
   }
-  const read = schema.safeParse(parseJson(text))
+  const value = parseJson(text)
+  const read = schema.safeParse(value)
   if (read.success) return { kind: 'value', value: read.data }
   const aside = `${path}.damaged-${Date.now()}`
   try {
     await rename(path, aside)
   } catch (error) {
-    return { kind: 'lost', report: `${what} is damaged, and could not be put aside: ${reason(error)}.` }
+    return { kind: 'lost', report: `${what} cannot be used, and could not be put aside: ${reason(error)}.` }
   }
-  return { kind: 'lost', report: `${what} was damaged. It was kept as ${basename(aside)} in Stopgap’s own folder.` }
+  const was = isNewer(value) ? 'was written by a newer Stopgap' : 'was damaged'
+  return { kind: 'lost', report: `${what} ${was}. It was kept as ${basename(aside)} in Stopgap’s own folder.` }
 }
+
+/** All our own files are of version 1 so far. */
+const isNewer = (value: unknown): boolean =>
+  typeof value === 'object' &&
+  value !== null &&
+  'version' in value &&
+  typeof value.version === 'number' &&
+  value.version > 1
 
 function parseJson(text: string): unknown {
   try {

@@ -2,6 +2,7 @@ import { homedir } from 'node:os'
 import { resolve } from 'node:path'
 import { browserPlaces, hasDisplay, installedBrowser } from '../browser-host/browsers.ts'
 import { run } from '../browser-host/run.ts'
+import { printable } from '../cli/printable.ts'
 import { appFolder } from '../services/app-folder.ts'
 import { electronBinary, fetchElectron, runElectron } from './electron-binary.ts'
 import { type Interruption, interruption } from './interruption.ts'
@@ -43,7 +44,7 @@ export async function start(args: readonly string[]): Promise<number> {
     }
     if (only === 'browser') return 1
   }
-  if (!serveOnly) say(await budgetOf(app, file))
+  if (!serveOnly) say(printable(await budgetOf(app, file)))
   await run({ ...common, browser: null })
   return 0
 }
