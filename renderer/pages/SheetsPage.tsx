@@ -8,6 +8,9 @@ import { sheetStyle } from '../sheets/sheet-style.ts'
 import { shownAxle } from '../state/selectors.ts'
 import { useSelectGroup } from '../window-context.ts'
 
+/** How large the preview is. */
+const SIZES: Readonly<Record<'fit' | 'real', string>> = { fit: 'To fit', real: 'As printed' }
+
 const today = (): string => new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })
 
 /** The page's own rules are there while it is: they set the paper the window prints on. */
@@ -27,6 +30,7 @@ export function SheetsPage() {
   const { plan, axle } = useSelectGroup(state => ({ plan: state.plan, axle: shownAxle(state).axle.id }))
   const [kind, setKind] = useState<SheetKind>('customer')
   const [paper, setPaper] = useState<Paper>(plan.units === 'inch' ? 'letter' : 'a4')
+  const [size, setSize] = useState<keyof typeof SIZES>('fit')
   const [chosen, choose] = useState<{ before?: string; after?: string }>({})
   useSheetStyle(paper)
   const usual = useMemo(() => usualPair(plan, axle), [plan, axle])
@@ -57,10 +61,11 @@ export function SheetsPage() {
           options={Object.fromEntries(setups.map(({ id, name }) => [id, name]))}
           onChoose={id => choose(was => ({ ...was, after: id }))}
         />
+        <Choice label="Size" value={size} options={SIZES} onChoose={setSize} />
         <SheetFiles request={request} kind={kind} />
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a page longer than its place is scrolled with the keys */}
-      <section className="sheets-preview" aria-label="Preview" tabIndex={0}>
+      <section className={`sheets-preview ${size}`} aria-label="Preview" tabIndex={0}>
         {'problem' in sides ? <p>{sides.problem}</p> : <Sheet kind={kind} request={request} sides={sides} />}
       </section>
       {'problem' in sides ? null : <AsBuilt key={`${after}-${axle}`} plan={plan} sides={sides} />}

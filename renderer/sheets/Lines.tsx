@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { Picture } from '../charts/marks/Group.tsx'
-import { type Block, beside, heading, paragraph, rule, stack } from './page/block.tsx'
+import { type Block, balanced, beside, heading, paragraph, rule, stack } from './page/block.tsx'
 import type { Look } from './page/lines.ts'
 
 /** Where a line that had no room is read. */
@@ -23,7 +23,7 @@ export function head(title: string, whom: string, date: string | null, look: Loo
   return stack(
     beside(
       [
-        [0, heading(paragraph(title, { ...look, weight: 600, lead: 1.2 }, width - right - 24, { most: 2 }))],
+        [0, heading(balanced(title, { ...look, weight: 600, lead: 1.2 }, width - right - 24, 2))],
         [width - right, stack(paragraph(whom, small, right, { most: 1, side: 'end' }), day)],
       ],
       true,

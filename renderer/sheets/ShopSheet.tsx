@@ -18,7 +18,7 @@ const DENSITIES = [
 type Density = (typeof DENSITIES)[number]
 
 /** Least the lists keep when a table of many rows wants the page, px. */
-const LISTS = 240
+const LISTS = 360
 
 const GAP = 22
 
@@ -63,9 +63,13 @@ function cautions(all: readonly Caution[], look: Look, width: number): Block {
 /** Cut list and charge at the left, order of work at the right, no higher than `room`. */
 function lists(facts: ShopFacts, look: Look, width: number, room: number): Block {
   const [wide, narrow] = [(width - GAP) * 0.53, (width - GAP) * 0.47]
-  const all = { cut: facts.cut, charge: facts.charge }
-  const charge = list('Charge', all.charge, THE_PLAN, { look, width: wide, room: Math.max(room * 0.4, 60), gap: 3 })
-  const cut = list('Cut list', all.cut, THE_PLAN, { look, width: wide, room: room - charge.height - 8, gap: 3 })
+  const cutIn = (height: number): Block =>
+    list('Cut list', facts.cut, THE_PLAN, { look, width: wide, room: height, gap: 3 })
+  const charged = (height: number): Block =>
+    list('Charge', facts.charge, THE_PLAN, { look, width: wide, room: height, gap: 3 })
+  // Each has what the other leaves; neither takes more than its part when both want more than there is.
+  const charge = charged(Math.max(room - 8 - cutIn(Infinity).height, room * 0.4))
+  const cut = cutIn(room - charge.height - 8)
   const order = list('Order of work', facts.order, THE_PLAN, { look, width: narrow, room, ordered: true, gap: 3 })
   return beside([
     [0, stack(cut, 8, charge)],

@@ -1,7 +1,8 @@
 import type { Plan } from '../../core/plan/schema.ts'
 import { INCH } from '../../core/units/constants.ts'
 import { LOCAL_RULES } from './cautions.ts'
-import { othersChanged, type Row, rows } from './differences.ts'
+import { othersChanged, rows } from './differences.ts'
+import { done } from './done.ts'
 import { coilover, roundDrop, type Side, sayer, taped } from './figures.ts'
 
 /** One of the three numbers: as it was and as it will be. */
@@ -91,36 +92,6 @@ function numbers(plan: Plan, before: Side, after: Side): Compared[] {
   ]
 }
 
-/** What a spacer brings with it, and is not said again beside it. */
-const BY_SPACER = ['corner.stop.gap', 'corner.stop.stroke', 'corner.stop.gasVolume', 'corner.stop.spacer.length']
-
-/** The work in sentences: a spacer with all it moves is one thing done. */
-function done(plan: Plan, after: Side, changed: readonly Row[], others: readonly string[]): string[] {
-  if (changed.length + others.length === 0) return ['Nothing is changed: this is the car as it is.']
-  const spacer = changed.find(
-    ({ path, before, after }) => path === 'corner.stop.spacer.length' && before === null && after !== null,
-  )
-  const said = spacer === undefined ? changed : changed.filter(({ path }) => !BY_SPACER.includes(path))
-  return [
-    ...(spacer === undefined
-      ? []
-      : [
-          `A ${sayer(plan)(spacer.after!, 'length')} spacer goes inside each ${axleName(after)} stop, which is filled and charged again.`,
-        ]),
-    ...said.map(row => sentence(row, plan)),
-    ...others.map(name => `Also changed: ${name}.`),
-    'The same on both sides.',
-  ]
-}
-
-const sentence = ({ name, before, after, quantity }: Row, plan: Plan): string => {
-  const say = sayer(plan)
-  const named = `${name.charAt(0).toUpperCase()}${name.slice(1)}`
-  if (before === null) return `${named}: ${say(after!, quantity)}, new.`
-  if (after === null) return `${named}: taken out.`
-  return `${named}: ${say(before, quantity)} becomes ${say(after, quantity)}.`
-}
-
 function feel(plan: Plan, before: Side, after: Side): string[] {
   const felt: string[] = []
   const moved = coilover(after) - coilover(before)
@@ -200,7 +171,11 @@ export function customerFacts(plan: Plan, before: Side, after: Side): CustomerFa
       ? [found(plan, after)]
       : [
           [
-            { head: 'What we do', lines: done(plan, after, changed, others), where: 'the shop sheet' },
+            {
+              head: 'What we do',
+              lines: done(plan, before.axle, after.axle, changed, others),
+              where: 'the shop sheet',
+            },
             { head: 'What you will feel', lines: feel(plan, before, after), where },
           ],
           [

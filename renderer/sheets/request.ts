@@ -38,11 +38,12 @@ export function usualPair({ setups }: Plan, axle?: AxleId): { before: string; af
   return { before: before.id, after: (changed ?? setups[1] ?? before).id }
 }
 
-/** The axle a sheet is about when nobody says: the first that differs, else the last. */
+/** The axle a sheet is about when nobody says, of those both setups have: the first that differs, else the last. */
 export function usualAxle(plan: Plan, before: string, after: string): AxleId {
   const [was, is] = [before, after].map(id => plan.setups.find(setup => setup.id === id))
   const shown = (is ?? plan.setups[0]!).axles
-  return (shown.find(axle => !same(axleOf(was, axle.id), axle)) ?? shown.at(-1)!).id
+  const both = shown.filter(({ id }) => axleOf(was, id) !== undefined)
+  return (both.find(axle => !same(axleOf(was, axle.id), axle)) ?? both.at(-1) ?? shown.at(-1)!).id
 }
 
 /** The two sides of a sheet, or why there is none. */

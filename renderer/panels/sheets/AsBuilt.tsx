@@ -61,7 +61,6 @@ export function AsBuilt({ plan, sides: { before, after } }: { plan: Plan; sides:
           <div key={row.path}>
             <div className="row">
               <label htmlFor={id}>{row.name}</label>
-              <span className="as" />
               <input
                 id={id}
                 className={`f${read?.ok === false ? ' bad' : ''}`}

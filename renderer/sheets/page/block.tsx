@@ -59,6 +59,18 @@ export function paragraph(
   return written(cut(lines, most, width), look.size * (look.lead ?? LEAD), width, side)
 }
 
+/** A heading's lines, as even as they can be: no word stands alone on the last. */
+export function balanced(text: string, look: Look, width: number, most: number): Block {
+  const count = broken([{ text }], look, width).length
+  let [narrow, wide] = [0, width]
+  for (let i = 0; count > 1 && i < 8; i += 1) {
+    const middle = (narrow + wide) / 2
+    if (broken([{ text }], look, middle).length > count) narrow = middle
+    else wide = middle
+  }
+  return paragraph(text, look, wide, { most })
+}
+
 /** Blocks below one another; a number is a gap. */
 export function stack(...parts: readonly (Block | number)[]): Block {
   const height = parts.reduce<number>((sum, part) => sum + (typeof part === 'number' ? part : part.height), 0)

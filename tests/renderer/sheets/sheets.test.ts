@@ -6,6 +6,8 @@ import { INCH, PSI } from '../../../core/units/constants.ts'
 import { beyond, builtAxle, consequences, differences } from '../../../renderer/sheets/as-built.ts'
 import { LOCAL_RULES, SHOP_CAUTIONS } from '../../../renderer/sheets/cautions.ts'
 import { customerFacts } from '../../../renderer/sheets/customer-facts.ts'
+import { othersChanged, rows } from '../../../renderer/sheets/differences.ts'
+import { done } from '../../../renderer/sheets/done.ts'
 import { coilover, taped } from '../../../renderer/sheets/figures.ts'
 import { type SheetRequest, usualAxle, usualPair } from '../../../renderer/sheets/request.ts'
 import { type Sides, sheetSides } from '../../../renderer/sheets/Sheet.tsx'
@@ -93,6 +95,57 @@ describe('what the sheets say', () => {
     const page = textOf(sheetSvg({ ...request, after: request.before }, ['customer', 'shop']))
     expect(page.match(/drawn where the stop first touches/g)).toHaveLength(1)
     expect(page).not.toMatch(/Before|After the|Bold is changed/)
+  })
+
+  it('says what is done to a stop as one thing, and settings in words an owner knows', () => {
+    const { axle } = sides.before
+    const stop = axle.corner.stop
+    if (stop?.kind !== 'hydraulic') throw new Error('the demo has no hydraulic stop')
+    const said = (changes: object | null): string[] => {
+      const after = {
+        ...axle,
+        corner: { ...axle.corner, stop: changes === null ? null : { ...stop, ...changes } },
+      } as typeof axle
+      const changed = rows(axle, after).filter(row => row.changed)
+      return done(plan, axle, after, changed, othersChanged(axle, after)).map(text => text.replaceAll('\u00a0', ' '))
+    }
+    const last = 'The same on both sides.'
+    expect(said({})).toEqual(['Nothing is changed: this is the car as it is.'])
+    expect(said({ charge: stop.charge + 10 * PSI })).toEqual([
+      'The stops are filled with nitrogen to 150 psi instead of 140 psi.',
+      last,
+    ])
+    expect(said({ gasVolume: stop.gasVolume * 0.9 })).toEqual([
+      'There is more oil in the stops, so less room for gas.',
+      last,
+    ])
+    expect(said({ stroke: 4 * INCH, gap: 0, gasVolume: 1e-4 })).toEqual([
+      'Each rear stop is replaced by one with 4 in of stroke instead of 3 1/2 in.',
+      last,
+    ])
+    expect(
+      said({ spacer: { length: INCH, outerDiameter: 0.038, wall: 0.003 }, stroke: 2.5 * INCH, gap: 0.05 }),
+    ).toEqual(['A 1 in spacer goes inside each rear stop, which is filled and charged again.', last])
+    expect(said(null)).toEqual(['The bump stop at each rear wheel is taken out.', last])
+    const foam = {
+      ...axle,
+      corner: {
+        ...axle.corner,
+        stop: {
+          kind: 'elastomer' as const,
+          gap: 0.03,
+          curve: [
+            { deflection: 0, force: 0 },
+            { deflection: 0.02, force: 4000 },
+          ],
+        },
+      },
+    }
+    const changed = rows(axle, foam).filter(row => row.changed)
+    expect(done(plan, axle, foam, changed, othersChanged(axle, foam))).toEqual([
+      'Each rear stop is replaced by one of foam or rubber.',
+      last,
+    ])
   })
 
   it('never lets a long title push out what the sheet is', () =>
