@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util'
 import { amount, type Benchmark, type Kept, ratioOf } from './benchmark.ts'
 import { budgets } from './budget.ts'
 import { inTheBrowser } from './in-the-browser.ts'
+import { leftOpen } from './left-open.ts'
 import { proposals } from './propose.ts'
 import { results } from './results.ts'
 import { rides } from './rides.ts'
@@ -24,6 +25,7 @@ const benchmarks: readonly Benchmark[] = [
   ...runs,
   ...shipped,
   ...inTheBrowser,
+  ...leftOpen,
 ]
 
 const keptFile = path.join(import.meta.dirname, 'kept.json')
