@@ -8,7 +8,7 @@ import {
   USUAL_HOSE,
 } from '../forces/charge.ts'
 import { compareGas, type GasComparison } from '../forces/real-gas.ts'
-import type { HydraulicStop } from '../plan/schema.ts'
+import type { HydraulicStop, UnitSystem } from '../plan/schema.ts'
 import { chamberOf } from './stop-in-corner.ts'
 
 /** A stop worked hard over rough ground, K: 80 °C; common practice. Its seals set the limit, ask the maker. */
@@ -49,10 +49,11 @@ export function nitrogenFacts(
 const ABSOLUTE_ZERO = 273.15
 
 /** 68 °F or 20 °C, as the plan reads. */
-export const degrees = (kelvin: number, units: 'inch' | 'metric'): string =>
-  units === 'inch'
-    ? `${Math.round(((kelvin - ABSOLUTE_ZERO) * 9) / 5 + 32)} °F`
-    : `${Math.round(kelvin - ABSOLUTE_ZERO)} °C`
+export const degrees = (kelvin: number, units: UnitSystem): string => {
+  const celsius = kelvin - ABSOLUTE_ZERO
+  const shown = Math.round(units === 'inch' ? (celsius * 9) / 5 + 32 : celsius)
+  return `${shown < 0 ? '−' : ''}${Math.abs(shown)} ${units === 'inch' ? '°F' : '°C'}`
+}
 
 /** The facts in sentences, for a screen or a sheet. */
 export function nitrogenWords(

@@ -33,8 +33,10 @@ export function spacerWords(effect: SpacerEffect, units: UnitSystem, say: Say): 
       ? 'the stop is not met before something else ends the travel'
       : `engagement ${say(before, 'length', { sign: true })} becomes ${say(after, 'length', { sign: true })}`
   const charged = (value: number): string => {
-    const [exact, set] = [value, nearestCharge(value, units)].map(each => say(each, 'pressure'))
-    const by = say(STEPS[units].charge, 'pressure')
+    const exact = say(value, 'pressure')
+    const [set, by] = [nearestCharge(value, units), STEPS[units].charge].map(each =>
+      say(each, 'pressure', units === 'inch' ? {} : { digits: 1 }),
+    )
     return exact === set ? `charge to ${exact}` : `charge to ${exact} (${set} to the nearest ${by})`
   }
   return [

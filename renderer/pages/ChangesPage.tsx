@@ -99,7 +99,6 @@ function Changing({ axle, setup, way, onWay }: Props) {
   return (
     <main className="changes" aria-label="Changes">
       <ChangesHead setup={setup} axle={axle.id} setups={setups} way={way} onWay={onWay}>
-        {way === 'look' ? <ProposeWork proposing={proposing} view={view} /> : null}
         <span className="took" role="status">
           {took === null || other === null ? null : (
             <>
@@ -135,6 +134,7 @@ function Changing({ axle, setup, way, onWay }: Props) {
         <>
           <div className="changes-map">
             <p className="axis-name">The coilover’s share of bump travel</p>
+            <ProposeWork proposing={proposing} view={view} />
             <ProposalMap
               proposals={proposals}
               targets={targets}

@@ -88,7 +88,7 @@ export function ProposalMap(props: Props) {
               />
             )}
             {scene.up.map(tick => (
-              <g key={tick.text}>
+              <g key={tick.at}>
                 <line x1={left} x2={right} y1={tick.at} y2={tick.at} stroke="var(--hair)" />
                 <text x={left - 6} y={tick.at + 4} textAnchor="end">
                   {tick.text}
@@ -96,7 +96,7 @@ export function ProposalMap(props: Props) {
               </g>
             ))}
             {scene.across.map(tick => (
-              <g key={tick.text}>
+              <g key={tick.at}>
                 <line x1={tick.at} x2={tick.at} y1={bottom} y2={bottom + 4} stroke="var(--ink3)" />
                 <text x={tick.at} y={bottom + 16} textAnchor="middle">
                   {tick.text}
@@ -126,27 +126,20 @@ export function ProposalMap(props: Props) {
                   <path d={`M${present.x} ${present.y}L${scene.other.x} ${scene.other.y}`} className="other-way" />
                 )}
                 <path d={diamond(scene.other, 7)} className="other-setup" />
-                <text
+                <PlaceName
+                  name={other.name}
+                  at={scene.other}
+                  middle={(left + right) / 2}
                   className="halo"
-                  x={scene.other.x + (scene.other.x > (left + right) / 2 ? -11 : 11)}
-                  y={scene.other.y + 4}
-                  textAnchor={scene.other.x > (left + right) / 2 ? 'end' : 'start'}
-                >
-                  {other.name}
-                </text>
+                  lower={present !== null && Math.abs(present.y - scene.other.y) < APART && scene.other.y >= present.y}
+                  higher={present !== null && Math.abs(present.y - scene.other.y) < APART && scene.other.y < present.y}
+                />
               </>
             )}
             {present === null ? null : (
               <>
                 <path d={diamond(present, 7)} className="present" />
-                <text
-                  className="halo strong"
-                  x={present.x + (present.x > (left + right) / 2 ? -11 : 11)}
-                  y={present.y + 4}
-                  textAnchor={present.x > (left + right) / 2 ? 'end' : 'start'}
-                >
-                  {name}
-                </text>
+                <PlaceName name={name} at={present} middle={(left + right) / 2} className="halo strong" />
               </>
             )}
             {shareY === null ? null : (
@@ -191,6 +184,37 @@ export function ProposalMap(props: Props) {
         </>
       )}
     </div>
+  )
+}
+
+/** Names of two setups nearer than this are set one above the other, px. */
+const APART = 14
+
+/** Letters of a name that are shown on the map. */
+const MOST_LETTERS = 24
+
+interface PlaceNameProps {
+  readonly name: string
+  readonly at: MapPoint
+  readonly middle: number
+  readonly className: string
+  /** Out of the way of another name. */
+  readonly lower?: boolean
+  readonly higher?: boolean
+}
+
+/** What a place on the map is called, towards the middle of it. */
+function PlaceName({ name, at: { x, y }, middle, className, lower = false, higher = false }: PlaceNameProps) {
+  const left = x > middle
+  return (
+    <text
+      className={className}
+      x={x + (left ? -11 : 11)}
+      y={y + 4 + (lower ? APART : higher ? -APART : 0)}
+      textAnchor={left ? 'end' : 'start'}
+    >
+      {name.length > MOST_LETTERS ? `${name.slice(0, MOST_LETTERS - 1).trimEnd()}…` : name}
+    </text>
   )
 }
 

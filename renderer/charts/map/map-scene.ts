@@ -68,6 +68,9 @@ export function mapScene(
   )
   const up = scaleLinear([0, Math.min(1, mostShare * BEYOND)], [bottom, top])
   const x = (drop: number): number => across(drop / unit)
+  const stops = across.ticks(Math.max(2, Math.floor((right - left) / 70)))
+  // As many digits as tell neighbours apart.
+  const digits = Math.max(0, -Math.floor(Math.log10((stops[1] ?? 1) - (stops[0] ?? 0)) + 1e-9))
   const placed = (candidate: Worked): MapPoint => ({
     candidate,
     x: x(candidate.figures.landing.drop),
@@ -78,9 +81,9 @@ export function mapScene(
     top,
     right,
     bottom,
-    across: across.ticks(Math.max(2, Math.floor((right - left) / 70))).map(tick => ({
+    across: stops.map(tick => ({
       at: across(tick),
-      text: formatMeasure(tick * unit, 'length', system, { digits: 0 }),
+      text: formatMeasure(tick * unit, 'length', system, { digits }),
     })),
     up: up.ticks(5).map(tick => ({ at: up(tick), text: formatMeasure(tick, 'share', system, { unit: true }) })),
     points: proposals === null ? [] : proposals.order.map(placed),

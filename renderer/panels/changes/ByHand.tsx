@@ -8,8 +8,9 @@ import { candidateCosts, landingWords } from '../../../core/changes/propose-word
 import { type Shelf, tubeOf } from '../../../core/changes/shelf.ts'
 import { spacerEffect } from '../../../core/changes/spacer-effect.ts'
 import { spacerWords } from '../../../core/changes/spacer-words.ts'
+import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import { changeWords } from '../../../core/changes/words.ts'
-import type { Axle, Targets, UnitSystem } from '../../../core/plan/schema.ts'
+import type { Axle, Corner, Targets, UnitSystem } from '../../../core/plan/schema.ts'
 import { DifferenceTable } from './DifferenceTable.tsx'
 import { HAND_KINDS, type HandKind, type HandKindId } from './hand-kinds.ts'
 import { NitrogenPanel } from './NitrogenPanel.tsx'
@@ -30,7 +31,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
   const say = useMemo(() => sayIn(units), [units])
   const [done, setDone] = useState<readonly Change[]>([])
-  const [chosen, setChosen] = useState<HandKindId>('spacer')
+  const [chosen, setChosen] = useState<HandKindId>(() => firstKind(axle.corner))
   const [values, setValues] = useState<Readonly<Partial<Record<HandKindId, number>>>>({})
   const [parts, setParts] = useState<Readonly<Partial<Record<HandKindId, string>>>>({})
   const so = useMemo(() => changeAxle(axle, done, say), [axle, done, say])
@@ -49,7 +50,10 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
   const present = useMemo(() => evaluate([]), [evaluate])
   const candidate = useMemo(() => evaluate(all), [evaluate, all])
   const spacer = change?.kind === 'spacer' && made?.ok ? spacerEffect(corner, change, say) : null
-  const refusal = refusalOf(made, candidate, change === null)
+  const noTube = chosen === 'spacer' && isHydraulic(corner) && tubeOf(corner, shelf) === null
+  const refusal = noTube
+    ? `No tube on the shelf goes over a shaft of ${say(corner.stop.shaftDiameter, 'length', { decimal: true })}: put one that does on the shelf, or have one turned.`
+    : refusalOf(made, candidate, change === null)
   return (
     <div className="by-hand">
       <section aria-labelledby="hand-title">
@@ -133,7 +137,7 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
           </p>
         ) : (
           <p className="wrong" role="alert">
-            It cannot be made: {refusal}
+            It cannot be made. {refusal}
           </p>
         )}
         {refusal === null && candidate.ok && present.ok ? (
@@ -167,7 +171,7 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
                 <li key={line}>{line}</li>
               ))}
             </ul>
-            <TubePanel before={corner} after={spacer.after} length={value} shelf={shelf} say={say} />
+            <TubePanel before={corner} after={spacer.after} length={value} shelf={shelf} units={units} say={say} />
           </>
         ) : null}
         <NitrogenPanel corner={made?.ok ? made.axle.corner : corner} units={units} say={say} />
@@ -176,8 +180,12 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
   )
 }
 
+/** What is most likely to be tried on a corner. */
+const firstKind = (corner: Corner): HandKindId =>
+  isHydraulic(corner) ? 'spacer' : corner.stop === null ? 'preload' : 'shim'
+
 function refusalOf(made: ReturnType<typeof changeAxle> | null, candidate: Candidate, nothing: boolean): string | null {
-  if (nothing) return 'there is nothing here it could be done to, or nothing on the shelf.'
+  if (nothing) return 'There is nothing here it could be done to, or nothing on the shelf.'
   if (made !== null && !made.ok) return made.reason
   return candidate.ok ? null : candidate.reason
 }

@@ -67,10 +67,8 @@ export function RangeFields({ corner, chosen, kept, shelf, system, combinations,
       {hydraulic ? (
         <>
           {span('spacers', 'Spacer inside the stop', 'length', begin(steps.spacer, BEGIN_WITH.spacers))}
-          {chosen.spacers === null || tubeOf(corner, shelf) !== null ? null : (
-            <p className="wrong">
-              No tube on the shelf goes over its shaft, so no spacer is looked at: put its size on.
-            </p>
+          {tubeOf(corner, shelf) !== null ? null : (
+            <p>No tube on the shelf goes over its shaft, so no spacer is looked at: put one that does on the shelf.</p>
           )}
           {span('charges', 'Charge', 'pressure', {
             from: CHARGES[system].least,

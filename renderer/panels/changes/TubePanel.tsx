@@ -1,16 +1,18 @@
 import type { Say } from '../../../core/budget/findings/rule.ts'
 import { type Shelf, tubesFor } from '../../../core/changes/shelf.ts'
 import { type HydraulicCorner, isHydraulic } from '../../../core/changes/stop-in-corner.ts'
-import type { Corner } from '../../../core/plan/schema.ts'
+import type { Corner, UnitSystem } from '../../../core/plan/schema.ts'
 import { cutList } from '../../../core/spacer/cut-list.ts'
 import { type Fit, fits, usable } from '../../../core/spacer/fit.ts'
 import { makingWords, strengthWords } from '../../../core/spacer/making.ts'
+import { unitOf } from '../../../core/units/quantity.ts'
 
 interface TubeProps {
   readonly before: Corner
   readonly after: HydraulicCorner
   readonly length: number
   readonly shelf: Shelf
+  readonly units: UnitSystem
   readonly say: Say
 }
 
@@ -21,13 +23,15 @@ const STEEL = '1020'
 const MOST = 8
 
 /** The tube a spacer is cut from: what fits, what must come out of its bore, what it weighs and bears, how it is cut. */
-export function TubePanel({ before, after, length, shelf, say }: TubeProps) {
+export function TubePanel({ before, after, length, shelf, units, say }: TubeProps) {
   if (!isHydraulic(before)) return null
   const { shaftDiameter, body } = before.stop
   const sizes = tubesFor(before.stop, shelf)
   const tried = fits(sizes, shaftDiameter, body?.bore ?? null)
   const cut = cutList(after, length, sizes, STEEL, Math.max(before.stop.charge, after.stop.charge))
   const fine = (value: number): string => say(value, 'length', { decimal: true, digits: 3 })
+  const bare = (value: number): string => say(value, 'length', { decimal: true, digits: 3, unit: false })
+  const unit = unitOf('length', units).label
   return (
     <>
       <h3>The tube it is cut from</h3>
@@ -51,9 +55,9 @@ export function TubePanel({ before, after, length, shelf, say }: TubeProps) {
       <table className="differences">
         <thead>
           <tr>
-            <th scope="col">Stock size</th>
-            <th scope="col">on the shaft</th>
-            <th scope="col">in the body</th>
+            <th scope="col">Stock size, {unit}</th>
+            <th scope="col">on the shaft, {unit}</th>
+            <th scope="col">in the body, {unit}</th>
             <th scope="col">does it fit</th>
           </tr>
         </thead>
@@ -61,7 +65,7 @@ export function TubePanel({ before, after, length, shelf, say }: TubeProps) {
           {tried
             .filter(({ verdict }, i) => i < MOST && verdict !== 'not in the tables')
             .map(fit => (
-              <FitRow key={`${fit.size.outerDiameter} ${fit.size.wall}`} fit={fit} fine={fine} />
+              <FitRow key={`${fit.size.outerDiameter} ${fit.size.wall}`} fit={fit} fine={bare} />
             ))}
         </tbody>
       </table>

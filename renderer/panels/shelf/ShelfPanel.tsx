@@ -62,7 +62,7 @@ export function ShelfPanel({ kept, view, corner, system, say }: Props) {
             onClick={kept.undo}
             title={undo ?? undefined}
           >
-            Undo on the shelf
+            Undo here
           </button>
           <button
             type="button"
@@ -71,7 +71,7 @@ export function ShelfPanel({ kept, view, corner, system, say }: Props) {
             onClick={kept.redo}
             title={redo ?? undefined}
           >
-            Redo on the shelf
+            Redo here
           </button>
           <ShelfFiles kept={kept} onTold={setTold} />
         </p>

@@ -70,3 +70,36 @@ test('changes are combined and taken back', () => {
   expect(page.textContent).not.toContain('Together with')
   close()
 })
+
+test('without a tube that goes over the shaft, a spacer is refused for want of it, and by what can be done', () => {
+  const shown = show(
+    <ByHand
+      axle={rear}
+      shelf={{ ...GENERIC_SHELF, tubes: GENERIC_SHELF.tubes.filter(({ part }) => part.outerDiameter < 1.3 * INCH) }}
+      units="inch"
+      targets={{}}
+      onTake={() => undefined}
+    />,
+    plan,
+  )
+  expect(shown.find('.wrong').textContent).toBe(
+    'It cannot be made. No tube on the shelf goes over a shaft of 1.250 in: put one that does on the shelf, or have one turned.',
+  )
+  shown.close()
+})
+
+test('begins with what can be done here: preload where there is no stop, a shim under foam', () => {
+  const foam = seed('new-chassis.stopgap').setups[0]!.axles.find(({ id }) => id === 'rear')!
+  for (const [axle, first] of [
+    [{ ...rear, corner: { ...rear.corner, stop: null } }, 'preload'],
+    [foam, 'shim'],
+    [rear, 'spacer'],
+  ] as const) {
+    const shown = show(
+      <ByHand axle={axle} shelf={GENERIC_SHELF} units="inch" targets={{}} onTake={() => undefined} />,
+      plan,
+    )
+    expect(shown.find<HTMLSelectElement>('#hand-kind').value).toBe(first)
+    shown.close()
+  }
+})

@@ -41,3 +41,30 @@ test('the nearest point is meant, and none where none is near', () => {
   expect(pointNear(scene, x + 1, y - 1)?.candidate).toBe(candidate)
   expect(pointNear(scene, scene.left, scene.top)).toBeNull()
 })
+
+test('marks along the map tell neighbours apart, however near they are', () => {
+  for (const [least, most] of [
+    [0.001, 0.0012],
+    [0.06, 0.11],
+    [0.3, 0.6],
+    [3, 9],
+  ] as const) {
+    const one = proposals.order[0]!
+    const at = (drop: number) => ({ ...one, figures: { ...one.figures, landing: { ...one.figures.landing, drop } } })
+    const two = { ...proposals, present: at(least), order: [at(most)] }
+    for (const system of ['inch', 'metric'] as const) {
+      const { across } = mapScene(400, 300, two, {}, system)
+      expect(across.length).toBeGreaterThan(1)
+      expect(new Set(across.map(({ text }) => text)).size).toBe(across.length)
+    }
+  }
+})
+
+test('the setup it is compared with has its place, and the map reaches to it', () => {
+  const one = proposals.order[0]!
+  const far = { ...one, figures: { ...one.figures, share: 0.99, landing: { ...one.figures.landing, drop: 5 } } }
+  const wide = mapScene(400, 300, proposals, {}, 'inch', far)
+  expect(wide.other!.x).toBeLessThanOrEqual(wide.right)
+  expect(wide.other!.y).toBeGreaterThanOrEqual(wide.top)
+  expect(mapScene(400, 300, proposals, {}, 'inch').other).toBeNull()
+})
