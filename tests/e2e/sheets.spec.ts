@@ -208,14 +208,55 @@ test('a drawing shows what the page shows, as a picture no page has a hand in', 
   expect(asPicture.equals(asPage)).toBe(true)
 })
 
-test('what was built becomes a setup, what is off is said, and undo takes it back', async ({ window }) => {
+test('what was built becomes a setup by the keyboard alone, what is off is said, and undo takes it back', async ({
+  window,
+}, info) => {
   await openSheets(window)
-  await window.getByLabel('stop charge', { exact: true }).fill('190')
-  await expect(window.getByText(/As built, stop charge is 190.psi: 10.psi more than planned/)).toBeVisible()
-  await window.getByRole('button', { name: 'Make it a setup' }).click()
-  await expect(window.getByLabel('Before').locator('option')).toHaveText(['As found', 'Proposed', 'As built'])
+  const built = window.getByRole('form', { name: 'As built' })
+  const findings = built.getByRole('list', { name: 'Findings as built' })
+  const before = window.getByLabel('Before').locator('option')
+
+  const gap = built.getByLabel('gap', { exact: true })
+  await gap.focus()
+  await window.keyboard.type('two and a bit')
+  await expect(gap).toHaveAttribute('aria-invalid', 'true')
+  await window.keyboard.press('Enter')
+  await expect(before).toHaveText(['As found', 'Proposed'])
+
+  await window.keyboard.press('Control+A')
+  await window.keyboard.type('2 9/32')
+  await expect(built.getByText(/0\.031.in more than planned, within what is to be held/)).toBeVisible()
+  await built.getByLabel('stop charge', { exact: true }).focus()
+  await window.keyboard.type('190')
+  await expect(findings.getByText(/As built, stop charge is 190.psi: 10.psi more than planned/)).toBeVisible()
+  await expect(findings.getByText(/The wheel meets the stop at .* later than planned/)).toBeVisible()
+  await readable(window, info, 'as-built')
+  await window.keyboard.press('Enter')
+  await expect(before).toHaveText(['As found', 'Proposed', 'As built'])
+
   await window.keyboard.press('Control+Z')
+  await expect(before).toHaveText(['As found', 'Proposed'])
+  await window.keyboard.press('Control+Shift+Z')
+  await expect(before).toHaveText(['As found', 'Proposed', 'As built'])
+})
+
+test('what cannot have been built is refused in words, and nothing is made', async ({ window }) => {
+  await openSheets(window)
+  const built = window.getByRole('form', { name: 'As built' })
+  await built.getByLabel('shaft showing', { exact: true }).fill('40')
+  await built.getByRole('button', { name: 'Make it a setup' }).click()
+  await expect(built.getByRole('alert')).toContainText(/^Found .*; wanted /)
   await expect(window.getByLabel('Before').locator('option')).toHaveText(['As found', 'Proposed'])
+})
+
+test('the preview fits its place, or is as large as it is printed', async ({ window }) => {
+  await window.setViewportSize({ width: 1024, height: 700 })
+  await openSheets(window)
+  const sheet = window.getByRole('document', { name: 'Customer sheet' })
+  const widthOf = async () => (await sheet.boundingBox())!.width
+  expect(await widthOf()).toBeLessThan(600)
+  await window.getByLabel('Size').selectOption('As printed')
+  expect(await widthOf()).toBeCloseTo(816, 0)
 })
 
 test('a sheet is saved as a file of its own', async ({ window }) => {
