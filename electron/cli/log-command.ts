@@ -4,8 +4,11 @@ import { type AxleLedger, setupLoads } from '../../core/loads/ledger.ts'
 import { sayIn } from '../../core/loads/saying.ts'
 import type { AxleModel } from '../../core/loads/setup-model.ts'
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
+import { engagementFinding } from '../../core/runs/engagement-words.ts'
+import type { RunFinding } from '../../core/runs/findings.ts'
 import type { KeptChannel } from '../../core/runs/kept-run.ts'
 import { type LaidRun, layRun, type NotLaid } from '../../core/runs/lay.ts'
+import { type SeenEngagement, seeEngagement } from '../../core/runs/seen-engagement.ts'
 import { reason } from '../services/reason.ts'
 import type { Io } from './io.ts'
 import type { Printed } from './loads-command.ts'
@@ -19,6 +22,9 @@ import { Refusal, refuse } from './refusal.ts'
 export interface LaidChannel {
   readonly channel: KeptChannel
   readonly laid: LaidRun
+  /** Where the run itself shows that pad and stop meet. */
+  readonly seen: SeenEngagement
+  readonly findings: readonly RunFinding[]
 }
 
 /** All there is to say about a run. */
@@ -83,8 +89,12 @@ async function logOf(plan: Plan, file: string, options: LogOptions, io: Io): Pro
     )
   const channels = mine.map((channel): LaidChannel => {
     const recorded = { time: run.time, readings: channel.readings, longestPause: run.longestPause }
-    const laid = layRun(axle, ledger, recorded, channel, sayIn(plan.units))
-    return laid.ok ? { channel, laid } : refuse(notLaid(laid, channel, file, options))
+    const say = sayIn(plan.units)
+    const laid = layRun(axle, ledger, recorded, channel, say)
+    if (!laid.ok) return refuse(notLaid(laid, channel, file, options))
+    const seen = seeEngagement(axle.model, laid.asRecorded)
+    const elsewhere = engagementFinding(seen, axle.model.engagement, say)
+    return { channel, laid, seen, findings: [...laid.findings, ...(elsewhere === null ? [] : [elsewhere])] }
   })
   const keep = async (name: string | undefined) =>
     name === undefined ? null : (await import('./log-keep.ts')).keepBesidePlan(planFile, setup, run)

@@ -28,7 +28,7 @@ export const logJson = ({ setup, axle, file, channels, kept, changed }: Log) => 
   file: fileJson(file),
   kept,
   changed,
-  channels: channels.map(({ channel, laid: { figures, findings, calibration, run } }) => ({
+  channels: channels.map(({ channel, seen, findings, laid: { figures, calibration, run } }) => ({
     name: channel.name,
     side: channel.side,
     measures: channel.measures,
@@ -50,6 +50,8 @@ export const logJson = ({ setup, axle, file, channels, kept, changed }: Log) => 
     histogram: figures.histogram,
     shaftSpeeds: figures.shaftSpeeds,
     beyond: figures.beyond,
+    events: figures.events,
+    engagement: { computed: axle.model.engagement, ...seen },
     findings: findings.map(({ id, severity, message, values }) => ({ id, severity, message, values })),
   })),
 })

@@ -1,4 +1,7 @@
+import { sayIn } from '../../core/loads/saying.ts'
+import { NOT_TOLD } from '../../core/runs/demand.ts'
 import type { Detected } from '../../core/runs/detect.ts'
+import { engagementWords } from '../../core/runs/engagement-words.ts'
 import type { TableFaults } from '../../core/runs/table-import.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import { findingText } from './finding-text.ts'
@@ -96,10 +99,12 @@ function channelText({ channel }: LaidChannel): string {
 /** A recorded run for people, in the plan's own units. */
 export function logText(log: Log): string {
   const { plan, axle, channels, kept } = log
-  const found = channels.flatMap(({ channel: { name }, laid }) =>
-    laid.findings.length === 0
-      ? []
-      : [`\n${paragraph(`Findings, ${name}`, '  ')}${laid.findings.map(findingText).join('')}`],
+  const found = channels.flatMap(({ channel: { name }, findings }) =>
+    findings.length === 0 ? [] : [`\n${paragraph(`Findings, ${name}`, '  ')}${findings.map(findingText).join('')}`],
+  )
+  const say = sayIn(plan.units)
+  const seen = channels.map(({ channel: { name }, seen }) =>
+    paragraph(`${channels.length > 1 ? `“${name}”: ` : ''}${engagementWords(seen, axle.model.engagement, say)}`),
   )
   return [
     paragraph(planTitle(plan)),
@@ -109,10 +114,10 @@ export function logText(log: Log): string {
     '\n',
     underlined(`${AXLE_NAMES[axle.axle.id]}, recorded`, '═'),
     table(rowsOf(log, channels)),
+    '\n',
+    ...seen,
     ...found,
     '\n',
-    paragraph(
-      'A travel sensor tells where the wheel was against the chassis, not the forces, the road, or whether a slow stop had come all the way out; one shaft of a solid axle is taken as both.',
-    ),
+    paragraph(`What a travel sensor does not tell. ${NOT_TOLD.join(' ')}`),
   ].join('')
 }

@@ -1,10 +1,11 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { createHash } from 'node:crypto'
+import { readdir, readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { formatPlan } from '../../../core/plan/parse.ts'
+import { formatPlan, readPlan } from '../../../core/plan/parse.ts'
 import { close } from '../../close.ts'
 import { newFolder } from '../folder.ts'
-import { plainPlan } from './plain-plan.ts'
+import { plainAxle, plainPlan } from './plain-plan.ts'
 import { ran } from './terminal.ts'
 
 async function logged(file: string | Buffer, ...args: readonly string[]) {
@@ -100,11 +101,109 @@ describe('log', () => {
     expect(err).toContain(why)
   })
 
+  it('without times takes the rows a second, and a rise of its own clock is seen', async () => {
+    const bare = `Front (mm)\n${times.map(shaft).join('\n')}\n`
+    const { code, err } = await logged(bare, '--axle', 'front')
+    expect({ code, err }).toEqual({ code: 2, err: expect.stringContaining('give the rows a second with --rate') })
+    const log = figures(await logged(bare, '--axle', 'front', '--rate', '100', '--json'))
+    expect(log.file.time).toEqual({ kind: 'rate', rowsPerSecond: 100 })
+    close(log.channels[0].duration, 4, { abs: 1e-9 })
+    expect((await logged(bare, '--axle', 'front', '--rate', '0')).err).toContain('--rate 0: it should be rows a second')
+    expect((await logged(bare, '--axle', 'front', '--rate', '9', '--time', '1')).err).toContain('not both')
+  })
+
+  it('says what the run shows of engagement beside what the plan computes', async () => {
+    const { out } = await logged(text, '--axle', 'front')
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      'Where pad and stop meet cannot be told from this run: that takes 200 rows a second or more. The plan computes +4 in.',
+    )
+    const log = figures(await logged(text, '--axle', 'front', '--json'))
+    expect(log.channels[0].engagement).toEqual({
+      computed: expect.closeTo(0.1016, 9),
+      seen: false,
+      why: 'too few rows a second',
+    })
+  })
+
   it('a file that is not there is said', async () => {
     const folder = await newFolder()
     await writeFile(path.join(folder, 'car.stopgap'), formatPlan(plainPlan))
     const { code, err } = await ran(folder, 'log', 'lost.csv', '--plan', 'car.stopgap', '--axle', 'front')
     expect(code).toBe(2)
     expect(err).toContain('lost.csv could not be read')
+  })
+})
+
+describe('a run that is kept', () => {
+  const twoAxles = formatPlan({
+    ...plainPlan,
+    setups: [{ ...plainPlan.setups[0]!, axles: [plainAxle, { ...plainAxle, id: 'rear' }] }],
+  })
+  async function kept() {
+    const folder = await newFolder()
+    await writeFile(path.join(folder, 'car.stopgap'), twoAxles)
+    await writeFile(path.join(folder, 'run.csv'), text)
+    const log = (file: string, ...args: readonly string[]) =>
+      ran(folder, 'log', file, '--plan', 'car.stopgap', '--axle', 'front', ...args)
+    const first = await log('run.csv', '--keep', 'Before', '--ride-height-at', '1', '--json')
+    return { folder, log, first }
+  }
+  const planIn = async (folder: string) => {
+    const read = readPlan(await readFile(path.join(folder, 'car.stopgap'), 'utf8'))
+    if (!read.ok) throw new Error('no plan')
+    return read.plan
+  }
+
+  it('is a file beside the plan, named in it with its digest, and gives the same figures again', async () => {
+    const { folder, log, first } = await kept()
+    expect({ code: first.code, err: first.err }).toEqual({ code: 0, err: '' })
+    const once = figures(first)
+    expect(once.kept).toBe('car, Before.stopgap-run')
+    const bytes = await readFile(path.join(folder, once.kept))
+    const digest = createHash('sha256').update(bytes).digest('hex')
+    expect((await planIn(folder)).runs).toEqual([
+      { id: 'run-1', name: 'Before', setup: 'as-found', file: once.kept, digest },
+    ])
+    const again = figures(await log(once.kept, '--json'))
+    expect(again.channels).toEqual(once.channels)
+    expect(again).toMatchObject({ file: { kept: digest }, changed: false, kept: null })
+    // The other axle is in it too.
+    expect(
+      figures(await ran(folder, 'log', once.kept, '--plan', 'car.stopgap', '--axle', 'rear', '--json')).channels,
+    ).toMatchObject([{ name: 'Rear left' }])
+    expect(await readFile(path.join(folder, 'run.csv'), 'utf8')).toBe(text)
+  })
+
+  it('is not written twice, nor named twice', async () => {
+    const { folder, log } = await kept()
+    await log('run.csv', '--keep', 'Before', '--ride-height-at', '1')
+    expect(((await planIn(folder)).runs ?? []).length).toBe(1)
+    expect((await readdir(folder)).sort()).toEqual(['car, Before.stopgap-run', 'car.stopgap', 'run.csv'])
+  })
+
+  it('that is damaged or another is said', async () => {
+    const { folder, log, first } = await kept()
+    const file = path.join(folder, figures(first).kept)
+    const bytes = await readFile(file)
+    await writeFile(
+      file,
+      bytes.map((byte, i) => (i === bytes.length - 40 ? byte ^ 1 : byte)),
+    )
+    expect(await log(figures(first).kept)).toMatchObject({ code: 2, err: expect.stringContaining('it is damaged') })
+    await log('run.csv', '--keep', 'Other', '--channel', 'Rear left')
+    await writeFile(file, await readFile(path.join(folder, 'car, Other.stopgap-run')))
+    const other = await log(figures(first).kept)
+    expect(other.code).toBe(0)
+    expect(other.out.replace(/\s+/g, ' ')).toContain('has changed since it was kept: it is not the one the plan means')
+  })
+
+  it('is laid as other options say, but has its own times', async () => {
+    const { log, first } = await kept()
+    const file = figures(first).kept
+    const turned = figures(await log(file, '--unit', 'mm', '--reversed', '--json'))
+    close(turned.channels[0].wheelMin, -0.12, { abs: 1e-9 })
+    expect((await log(file, '--rate', '5')).err).toContain('has its times')
+    expect((await log(file, '--keep', 'Twice')).err).toContain('is kept already')
+    expect((await log(file, '--channel', 'x')).err).toContain('has no such channel of the front axle')
   })
 })
