@@ -12,6 +12,7 @@ import { startKeeper } from './state/keeper.ts'
 import { rememberPages, withSettings } from './state/settings.ts'
 import { createStore } from './state/store.ts'
 import './style/index.css'
+import { readyRides } from './workers/ride-pool.ts'
 
 const root = document.getElementById('page')
 if (root === null) throw new Error('The page has no element “page”: index.html must hold one.')
@@ -36,7 +37,7 @@ async function start(place: HTMLElement): Promise<void> {
   for (const leaving of ['beforeunload', 'pagehide']) window.addEventListener(leaving, () => void keeper.flush())
 
   createRoot(place).render(<App files={files} />)
-  requestIdleCallback(() => void loadPages())
+  requestIdleCallback(() => void loadPages().then(readyRides))
 }
 
 start(root).catch((error: unknown) => {

@@ -75,13 +75,16 @@ function* trialLedgers(
 
 const NOWHERE: AxleLedger['balance'] = { beforeStop: null, beforeBump: null }
 
+/** Trials of a step: each takes about a millisecond, and whoever types waits for none of them. */
+const SHARE = 25
+
 function chanceOf(values: Float64Array): number | null {
   const present = sorted(values)
   return present.length === 0 ? null : present.filter(value => value <= 0).length / present.length
 }
 
 /**
- * How sure the ledger of one setup is, a block of trials at a step; the answer has an entry for each axle, empty bands without loads.
+ * How sure the ledger of one setup is, some trials at a step; the answer has an entry for each axle, empty bands without loads.
  * @param chosen ids of the loads taken together; all when not given
  */
 export function* ledgerSurenessSteps(
@@ -99,7 +102,7 @@ export function* ledgerSurenessSteps(
     for (const [i, ledger] of ledgers.entries())
       for (const [j, { of }] of figures[i]!.entries()) values[i]![j]![number] = of(ledger) ?? Number.NaN
     number += 1
-    if (number % BLOCK === 0) yield { done: number, of: blocks * BLOCK }
+    if (number % SHARE === 0) yield { done: number, of: blocks * BLOCK }
   }
   return nominal.flatMap((ledger, i): LedgerSureness[] => {
     if (only !== undefined && ledger.id !== only) return []
@@ -126,16 +129,21 @@ function band({ id, name, of }: LedgerFigure, ledger: AxleLedger, values: Float6
   return [{ id, name, value, low, high, present: present.length / values.length }]
 }
 
-/** All steps at once. */
+/**
+ * All steps at once.
+ * @param tell hears how far it has come after each
+ */
 export function ledgerSureness(
   plan: Plan,
   setup: Setup,
   chosen?: readonly string[],
   options?: TrialOptions,
+  tell?: (progress: TrialProgress) => void,
 ): LedgerSureness[] {
   const steps = ledgerSurenessSteps(plan, setup, chosen, options)
   for (;;) {
     const { done, value } = steps.next()
     if (done) return value
+    tell?.(value)
   }
 }

@@ -50,8 +50,9 @@ export function sureBudgetJson(plan: Plan, tell: (line: string) => void) {
   const { setups } = budgetJson(plan)
   return {
     setups: setups.map(({ id, axles }, i) => {
-      const sure = setupSureness(plan, plan.setups[i]!, {}, tellTrials(plan.setups[i]!, tell))
-      const ledgers = ledgerSureness(plan, plan.setups[i]!)
+      const setup = plan.setups[i]!
+      const sure = setupSureness(plan, setup, {}, tellTrials(setup, tell))
+      const ledgers = ledgerSureness(plan, setup, undefined, {}, tellTrials(setup, tell, 'trial of the loads'))
       return { id, axles: axles.map((axle, j) => ({ ...axle, sure: sureJson(sure.axles[j]!, ledgers[j]!) })) }
     }),
     unusedTolerances: planUnusedTolerances(plan),

@@ -4,6 +4,6 @@ import { setupName } from './names.ts'
 
 /** Tells how far the trials of a setup have come, in a line. */
 export const tellTrials =
-  (setup: Setup, tell: (line: string) => void) =>
+  (setup: Setup, tell: (line: string) => void, what = 'trial') =>
   ({ done, of }: TrialProgress): void =>
-    tell(`${setupName(setup)}: trial ${done.toLocaleString('en-US')} of ${of.toLocaleString('en-US')}`)
+    tell(`${setupName(setup)}: ${what} ${done.toLocaleString('en-US')} of ${of.toLocaleString('en-US')}`)

@@ -3,6 +3,7 @@ import { FIGURES } from '../../core/tolerance/figures.ts'
 import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import { measurementName } from '../../core/tolerance/measurement-names.ts'
 import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
+import { chanceText, doubtText, reasons, TOLD } from '../../core/tolerance/saying.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
 import type { FigureBand } from '../../core/tolerance/sureness.ts'
 import { formatMeasure } from '../../core/units/format.ts'
@@ -13,44 +14,11 @@ import { tellTrials } from './sure-progress.ts'
 import { table } from './table.ts'
 import { force } from './tape.ts'
 
-/** The figures told first. */
-const TOLD = [
-  'engagement.wheel',
-  'engagement.share',
-  'travel.bump',
-  'travel.droop',
-  'static.position',
-  'beforeStop',
-  'static.stopForce',
-  'mainSpring.leftAtEngagement',
-  'mainSpring.leftAtBump',
-  'shockLeftAtBump',
-  'ride.motionRatio',
-  'ride.wheelRate',
-  'ride.frequency',
-  'bump.forceSlow',
-  'bump.forceFast',
-  'bump.stopForceFast',
-]
-
 /** Rankings are told as far as this many measurements. */
 const RANKED = 3
 
 const shown = (value: number, quantity: Quantity, system: System): string =>
   quantity === 'force' ? force(value, system) : formatMeasure(value, quantity, system, { unit: true })
-
-/** Half a width: a doubt is not read off a tape, so in inches it is a decimal. */
-function doubt(width: number, quantity: Quantity, system: System): string {
-  const digits = quantity === 'length' ? { digits: system === 'inch' ? 2 : 1 } : {}
-  return `±${formatMeasure(width / 2, quantity, system, { unit: true, ...digits })}`
-}
-
-/** A chance as people say it: certain and impossible only where no trial says otherwise. */
-function chanceText(chance: number): string {
-  if (chance === 1) return '100 %'
-  if (chance >= 0.995) return 'over 99 %'
-  return chance < 0.005 ? 'under 1 %' : `${Math.round(chance * 100)} %`
-}
 
 /** Trials without such a figure are told of from this share on. */
 const MISSING = 0.005
@@ -64,15 +32,10 @@ function bandRow({ name, quantity, value, low, high, present, why }: FigureBand,
   ]
 }
 
-function whyText(figures: readonly FigureBand[]): string {
-  const reasons = new Map<string, string[]>()
-  for (const { name, why } of figures) if (why !== null) reasons.set(why, [...(reasons.get(why) ?? []), name])
-  return [...reasons]
-    .map(([why, names]) =>
-      paragraph(`* ${names.join('; ')}: slopes alone give another band, because ${why}.`, '  ', '    '),
-    )
+const whyText = (figures: readonly FigureBand[]): string =>
+  reasons(figures)
+    .map(reason => paragraph(`* ${reason}`, '  ', '    '))
     .join('')
-}
 
 function missingText(figures: readonly FigureBand[]): string {
   const shares = new Map<string, string[]>()
@@ -130,7 +93,7 @@ function rankedText(
   const how = measured.source === 'assumed' ? 'measuring it' : 'once more with care'
   const name = measurementName(measured.path, springs)
   const said = `${name}${measured.source === 'assumed' ? ', assumed' : ''}`
-  return `- ${said}: ${chanceText(share)} of the doubt; ${how} leaves ${doubt(narrowed, quantity, system)}`
+  return `- ${said}: ${chanceText(share)} of the doubt; ${how} leaves ${doubtText(narrowed, quantity, system)}`
 }
 
 /** Which measurements to repeat first, and what that buys. */
@@ -140,7 +103,7 @@ function rankingText({ rankings, figures }: AxleSureness, axle: Axle, system: Sy
     const of = FIGURES.find(({ id }) => id === figure)
     if (of === undefined || ranking.length === 0 || !figures.some(({ id }) => id === figure)) return []
     return [
-      paragraph(`${of.name}, ${doubt(ranking[0]!.width, of.quantity, system)} now`, '  ', '    '),
+      paragraph(`${of.name}, ${doubtText(ranking[0]!.width, of.quantity, system)} now`, '  ', '    '),
       ...ranking
         .slice(0, RANKED)
         .map(each => paragraph(rankedText(each, of.quantity, springs, system), '    ', '      ')),
@@ -170,7 +133,7 @@ function axleText(sure: AxleSureness, ledger: LedgerSureness, axle: Axle, system
 export function sureText(plan: Plan, tell: (line: string) => void): string {
   const setups = plan.setups.map(setup => {
     const { axles } = setupSureness(plan, setup, {}, tellTrials(setup, tell))
-    const ledgers = ledgerSureness(plan, setup)
+    const ledgers = ledgerSureness(plan, setup, undefined, {}, tellTrials(setup, tell, 'trial of the loads'))
     const texts = axles.map((sure, i) => axleText(sure, ledgers[i]!, setup.axles[i]!, plan.units))
     return { trials: axles[0]!.trials, text: `${underlined(setupName(setup), '═')}\n${texts.join('\n')}` }
   })

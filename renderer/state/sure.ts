@@ -10,7 +10,20 @@ export interface SureAsk {
   readonly chosen: readonly string[]
 }
 
-/** What the worker says: how far it is, what came of the axle and then of its ledger, or that it broke. */
+/** To the worker: what to try, or to rest. The latest wins: it takes no block of trials more for an older one. */
+export interface SureCall {
+  readonly kind: 'trials'
+  readonly id: number
+  readonly ask: SureAsk | null
+}
+
+/** What the worker says, and in answer to which call. */
+export interface SureReply {
+  readonly id: number
+  readonly word: SureWord
+}
+
+/** How far it is, what came of the axle and then of its ledger, or that it broke. */
 export type SureWord =
   | { readonly kind: 'progress'; readonly share: number }
   | { readonly kind: 'done'; readonly sureness: AxleSureness }
@@ -19,7 +32,7 @@ export type SureWord =
 
 /** As much of a Worker as is used. */
 export interface SureHand {
-  postMessage(ask: SureAsk): void
+  postMessage(call: SureCall): void
   terminate(): void
   onmessage: ((event: MessageEvent) => void) | null
   onerror: ((event: ErrorEvent) => void) | null
@@ -43,7 +56,8 @@ const NOTHING: SureView = { sureness: null, ledger: null, share: null, stopped: 
 const PAUSE = 500
 
 /**
- * Trials beside the page. The latest question wins: what runs for an older one is ended at once, and its answer is never heard.
+ * Trials beside the page. The latest question wins: what runs for an older one is called off, and its answer is never heard. The worker stays, for
+ * one that starts anew takes from whoever types.
  * @param hire starts a worker
  */
 export function createSure(hire: () => SureHand) {
@@ -51,15 +65,23 @@ export function createSure(hire: () => SureHand) {
   let view = NOTHING
   let asked: (SureAsk & { setup: Setup; off: readonly string[]; from: Axle }) | null = null
   let hand: SureHand | null = null
+  /** The call whose answer is waited for; 0 when none is. */
+  let running = 0
+  let calls = 0
   let waiting: ReturnType<typeof setTimeout> | null = null
 
   const show = (next: SureView): void => {
     view = next
     for (const listener of listeners) listener()
   }
-  const end = (): void => {
+  const callOff = (): void => {
     if (waiting !== null) clearTimeout(waiting)
     waiting = null
+    if (running !== 0) hand?.postMessage({ kind: 'trials', id: ++calls, ask: null })
+    running = 0
+  }
+  const close = (): void => {
+    callOff()
     if (hand !== null) {
       hand.onmessage = null
       hand.onerror = null
@@ -68,32 +90,41 @@ export function createSure(hire: () => SureHand) {
     hand = null
   }
   const fail = (fault: string): void => {
-    end()
+    close()
     show({ ...NOTHING, fault })
   }
   const hear = (word: SureWord): void => {
     if (word.kind === 'progress') show({ ...view, share: word.share })
     else if (word.kind === 'fault') fail(word.fault)
     else if (word.kind === 'ledger') {
-      end()
+      running = 0
       show({ ...view, ledger: word.ledger, share: null })
     } else if (asked === null || asked.plan.loads.length === 0) {
-      end()
+      running = 0
       show({ ...NOTHING, sureness: word.sureness })
     } else show({ ...NOTHING, sureness: word.sureness, share: 0 })
+  }
+  const hired = (): SureHand => {
+    if (hand !== null) return hand
+    const made = hire()
+    made.onmessage = ({ data }) => {
+      const { id, word } = data as SureReply
+      if (id === running) hear(word)
+    }
+    made.onerror = ({ message }) => fail(message === '' ? 'its helper program did not start' : message)
+    hand = made
+    return made
   }
   const begin = (ask: SureAsk): void => {
     waiting = null
     try {
-      hand = hire()
+      const worker = hired()
+      running = ++calls
+      show({ ...NOTHING, share: 0 })
+      worker.postMessage({ kind: 'trials', id: running, ask })
     } catch (fault) {
       fail(fault instanceof Error ? fault.message : String(fault))
-      return
     }
-    hand.onmessage = ({ data }) => hear(data as SureWord)
-    hand.onerror = ({ message }) => fail(message === '' ? 'its helper program did not start' : message)
-    show({ ...NOTHING, share: 0 })
-    hand.postMessage(ask)
   }
 
   return {
@@ -117,22 +148,22 @@ export function createSure(hire: () => SureHand) {
         return
       const chosen = loads.map(({ id }) => id).filter(id => !off.includes(id))
       asked = { plan: { ...plan, setups: [setup] }, axle: axle.id, chosen, setup, off, from: axle }
-      end()
+      callOff()
       if (view !== NOTHING) show(NOTHING)
       waiting = setTimeout(begin, PAUSE, { plan: asked.plan, axle: axle.id, chosen })
     },
     /** What is known by then stays. */
     stop(): void {
-      end()
+      callOff()
       show({ ...NOTHING, sureness: view.sureness, stopped: true })
     },
     again(): void {
       if (asked === null) return
       const { plan, axle, chosen } = asked
-      end()
+      callOff()
       begin({ plan, axle, chosen })
     },
-    close: end,
+    close,
   }
 }
 

@@ -1,35 +1,51 @@
 import type { Diagnosis } from '../../core/loads/diagnosis.ts'
 import { ledgerSurenessSteps } from '../../core/tolerance/ledger-sureness.ts'
 import { setupSurenessSteps, type TrialProgress } from '../../core/tolerance/steps.ts'
-import type { SureAsk, SureWord } from '../state/sure.ts'
+import type { SureAsk, SureCall, SureReply, SureWord } from '../state/sure.ts'
 import { answerWhy, type WhyAsk } from '../state/why.ts'
 import type { Question, Reply } from './messages.ts'
 
-/** Blocks of trials between two words on how far it is. */
+/** Steps between two words on how far it is. */
 const EVERY = 4
 
 const faultOf = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault))
 
-const say = (word: SureWord): void => postMessage(word)
+/** The call worked on: another that comes in between two steps takes its place. */
+let latest = 0
 
-/** Goes through all steps, telling how far it is. */
-function through<T>(steps: Generator<TrialProgress, T>, every: number): T {
-  for (let n = 1; ; n += 1) {
+/** Lets whatever was posted meanwhile be heard. */
+const { port1, port2 } = new MessageChannel()
+const heard = (): Promise<void> =>
+  new Promise(resolve => {
+    port1.onmessage = () => resolve()
+    port2.postMessage(null)
+  })
+
+/** Goes through all steps, telling how far it is; null when another call came in between. */
+async function through<T>(steps: Generator<TrialProgress, T>, id: number): Promise<T | null> {
+  for (let n = 1; latest === id; n += 1) {
     const { done, value } = steps.next()
     if (done) return value
-    if (n % every === 0) say({ kind: 'progress', share: value.done / value.of })
+    if (n % EVERY === 0) say(id, { kind: 'progress', share: value.done / value.of })
+    await heard()
   }
+  return null
 }
 
-/** The trials of one axle, then of its ledger. They are ended from outside when nobody waits for them any more. */
-function trials({ plan, axle, chosen }: SureAsk): void {
+const say = (id: number, word: SureWord): void => postMessage({ id, word } satisfies SureReply)
+
+/** The trials of one axle, then of its ledger. */
+async function trials({ plan, axle, chosen }: SureAsk, id: number): Promise<void> {
   try {
     const setup = plan.setups[0]!
-    say({ kind: 'done', sureness: through(setupSurenessSteps(plan, setup, { axle }), EVERY).axles[0]! })
+    const found = await through(setupSurenessSteps(plan, setup, { axle }), id)
+    if (found === null) return
+    say(id, { kind: 'done', sureness: found.axles[0]! })
     if (plan.loads.length === 0) return
-    say({ kind: 'ledger', ledger: through(ledgerSurenessSteps(plan, setup, chosen, { axle }), 1)[0]! })
+    const ledger = await through(ledgerSurenessSteps(plan, setup, chosen, { axle }), id)
+    if (ledger !== null) say(id, { kind: 'ledger', ledger: ledger[0]! })
   } catch (fault) {
-    say({ kind: 'fault', fault: faultOf(fault) })
+    say(id, { kind: 'fault', fault: faultOf(fault) })
   }
 }
 
@@ -42,7 +58,11 @@ function why({ id, ask }: Question<WhyAsk>): void {
 }
 
 /** What runs beside the page: how sure an axle is, and why it is on its stop. */
-addEventListener('message', ({ data }: MessageEvent<SureAsk | Question<WhyAsk>>) => {
-  if ('id' in data) why(data)
-  else trials(data)
+addEventListener('message', ({ data }: MessageEvent<SureCall | Question<WhyAsk>>) => {
+  if (!('kind' in data)) {
+    why(data)
+    return
+  }
+  latest = data.id
+  if (data.ask !== null) void trials(data.ask, data.id)
 })

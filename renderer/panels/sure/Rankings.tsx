@@ -1,11 +1,11 @@
 import type { Axle } from '../../../core/plan/schema.ts'
 import { FIGURES } from '../../../core/tolerance/figures.ts'
 import { measurementName } from '../../../core/tolerance/measurement-names.ts'
+import { chanceText, doubtText } from '../../../core/tolerance/saying.ts'
 import type { AxleSureness } from '../../../core/tolerance/steps.ts'
 import type { System } from '../../../core/units/quantity.ts'
 import { useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
-import { chanceText, doubtText } from './words.ts'
 
 /** Rankings are told as far as this many measurements. */
 const RANKED = 3

@@ -5,7 +5,7 @@ import type { Plan } from '../../../core/plan/schema.ts'
 import { ledgerSureness } from '../../../core/tolerance/ledger-sureness.ts'
 import { setupSureness } from '../../../core/tolerance/steps.ts'
 import { lineBands } from '../../../renderer/charts/sure/bands.ts'
-import { createSure, type SureAsk, type SureHand, type SureWord } from '../../../renderer/state/sure.ts'
+import { createSure, type SureAsk, type SureCall, type SureHand, type SureWord } from '../../../renderer/state/sure.ts'
 import { seed } from '../../seeds/seed.ts'
 
 const NONE: readonly string[] = []
@@ -15,16 +15,23 @@ const plan = seed('before-and-after.stopgap')
 class Hand implements SureHand {
   onmessage: SureHand['onmessage'] = null
   onerror: SureHand['onerror'] = null
-  asked: SureAsk[] = []
+  calls: SureCall[] = []
   ended = false
-  postMessage(ask: SureAsk) {
-    this.asked.push(ask)
+  /** What was asked for, called off or not. */
+  get asked(): SureAsk[] {
+    return this.calls.flatMap(({ ask }) => (ask === null ? [] : [ask]))
+  }
+  get calledOff(): boolean {
+    return this.calls.at(-1)?.ask === null
+  }
+  postMessage(call: SureCall) {
+    this.calls.push(call)
   }
   terminate() {
     this.ended = true
   }
-  say(word: SureWord) {
-    this.onmessage?.({ data: word } as MessageEvent)
+  say(word: SureWord, id = this.calls.at(-1)!.id) {
+    this.onmessage?.({ data: { id, word } } as MessageEvent)
   }
 }
 
@@ -59,20 +66,24 @@ test('nothing runs while hands type; then one worker is asked for the axle shown
   expect(hands[0]!.asked[0]!.chosen).toEqual(plan.loads.map(({ id }) => id))
 })
 
-test('the latest question wins: the worker before is ended, and what it still says is not heard', () => {
+test('the latest question wins: the one before is called off at once, the worker stays, and what it still says of it is not heard', () => {
   const { sure, hands, ask } = trials()
   ask(plan, 0)
   vi.advanceTimersByTime(600)
-  const late = hands[0]!.onmessage
+  const first = hands[0]!.calls[0]!.id
   ask(plan, 1)
+  expect(hands[0]!.calledOff).toBe(true)
+  hands[0]!.say({ kind: 'done', sureness: found(0) }, first)
+  expect(sure.read().sureness).toBeNull()
   vi.advanceTimersByTime(600)
-  expect(hands[0]!.ended).toBe(true)
-  const second = found(1)
-  hands[1]!.say({ kind: 'done', sureness: second })
-  expect(sure.read().sureness).toBe(second)
-  expect(late).not.toBeNull()
-  hands[0]!.say({ kind: 'progress', share: 0.5 })
+  hands[0]!.say({ kind: 'progress', share: 0.5 }, first)
   expect(sure.read().share).toBe(0)
+  const second = found(1)
+  hands[0]!.say({ kind: 'done', sureness: second })
+  expect(sure.read().sureness).toBe(second)
+  expect([hands.length, hands[0]!.ended]).toEqual([1, false])
+  sure.close()
+  expect(hands[0]!.ended).toBe(true)
 })
 
 test('tells how far it is, stops when told, and begins again', () => {
@@ -85,9 +96,9 @@ test('tells how far it is, stops when told, and begins again', () => {
   sure.stop()
   expect(shares).toEqual([0, 0.25, null])
   expect(sure.read()).toEqual({ sureness: null, ledger: null, share: null, stopped: true, fault: null })
-  expect(hands[0]!.ended).toBe(true)
+  expect(hands[0]!.calledOff).toBe(true)
   sure.again()
-  expect(hands).toHaveLength(2)
+  expect([hands.length, hands[0]!.asked.length]).toEqual([1, 2])
 })
 
 test('the ledger comes after the axle, and is asked anew when other loads are counted', () => {
@@ -101,11 +112,10 @@ test('the ledger comes after the axle, and is asked anew when other loads are co
   expect(sure.read()).toMatchObject({ sureness, share: 0.5 })
   const ledger = ledgerOf(1)
   hands[0]!.say({ kind: 'ledger', ledger })
-  expect(hands[0]!.ended).toBe(true)
   expect(sure.read()).toEqual({ sureness, ledger, share: null, stopped: false, fault: null })
   ask(plan, 1, [plan.loads[0]!.id])
   vi.advanceTimersByTime(600)
-  expect(hands[1]!.asked[0]!.chosen).toEqual(plan.loads.slice(1).map(({ id }) => id))
+  expect(hands[0]!.asked[1]!.chosen).toEqual(plan.loads.slice(1).map(({ id }) => id))
 })
 
 test('stopped among the trials of the loads, what is known of the axle stays', () => {
@@ -115,7 +125,7 @@ test('stopped among the trials of the loads, what is known of the axle stays', (
   const sureness = found(1)
   hands[0]!.say({ kind: 'done', sureness })
   sure.stop()
-  expect(hands[0]!.ended).toBe(true)
+  expect(hands[0]!.calledOff).toBe(true)
   expect(sure.read()).toEqual({ sureness, ledger: null, share: null, stopped: true, fault: null })
 })
 
@@ -124,7 +134,9 @@ test('a worker that breaks is said, not hidden', () => {
   ask(plan, 0)
   vi.advanceTimersByTime(600)
   hands[0]!.say({ kind: 'fault', fault: 'out of room' })
-  expect(sure.read().fault).toBe('out of room')
+  expect([sure.read().fault, hands[0]!.ended]).toEqual(['out of room', true])
+  sure.again()
+  expect(hands).toHaveLength(2)
 })
 
 test('a change elsewhere in the plan asks nothing again', () => {
@@ -133,7 +145,7 @@ test('a change elsewhere in the plan asks nothing again', () => {
   vi.advanceTimersByTime(600)
   ask({ ...plan, notes: 'other' }, 0)
   vi.advanceTimersByTime(600)
-  expect(hands).toHaveLength(1)
+  expect(hands[0]!.calls).toHaveLength(1)
 })
 
 test('bands of the lines hold the lines of the budget', () => {

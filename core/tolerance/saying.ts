@@ -1,6 +1,6 @@
-import type { FigureBand } from '../../../core/tolerance/sureness.ts'
-import { formatMeasure } from '../../../core/units/format.ts'
-import type { Quantity, System } from '../../../core/units/quantity.ts'
+import { formatMeasure } from '../units/format.ts'
+import type { Quantity, System } from '../units/quantity.ts'
+import type { FigureBand } from './sureness.ts'
 
 /** A chance as people say it: certain and impossible only where no trial says otherwise. */
 export function chanceText(chance: number): string {
@@ -9,16 +9,13 @@ export function chanceText(chance: number): string {
   return chance < 0.005 ? 'under 1 %' : `${Math.round(chance * 100)} %`
 }
 
-export const figureText = (value: number, quantity: Quantity, system: System): string =>
-  formatMeasure(value, quantity, system, { unit: true })
-
 /** Half a width: a doubt is not read off a tape, so in inches it is a decimal. */
 export function doubtText(width: number, quantity: Quantity, system: System): string {
   const digits = quantity === 'length' ? { digits: system === 'inch' ? 2 : 1 } : {}
   return `±${formatMeasure(width / 2, quantity, system, { unit: true, ...digits })}`
 }
 
-/** The figures worth a line, in the order they are read. */
+/** The figures told first, in the order they are read. */
 export const TOLD: readonly string[] = [
   'engagement.wheel',
   'engagement.share',
@@ -30,6 +27,7 @@ export const TOLD: readonly string[] = [
   'mainSpring.leftAtEngagement',
   'mainSpring.leftAtBump',
   'shockLeftAtBump',
+  'ride.motionRatio',
   'ride.wheelRate',
   'ride.frequency',
   'bump.forceSlow',
