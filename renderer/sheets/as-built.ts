@@ -67,10 +67,12 @@ export function consequences(plan: Plan, planned: AxleBudget, built: AxleBudget)
   const say = sayer(plan)
   const [was, is] = [planned.engagement, built.engagement]
   const said: string[] = []
-  if (was !== null && is !== null && Math.abs(is.wheel - was.wheel) >= SEEN)
+  if (was !== null && is !== null && Math.abs(is.wheel - was.wheel) >= SEEN) {
+    const [part, wanted] = [say(is.share, 'share'), say(was.share, 'share')]
     said.push(
-      `The wheel meets the stop at ${say(is.wheel, 'length', { sign: true })}, ${finely(plan, is.wheel - was.wheel, 'length')} ${is.wheel > was.wheel ? 'later' : 'sooner'} than planned: ${say(is.share, 'share')} of bump is on the coilover alone instead of ${say(was.share, 'share')}.`,
+      `The wheel meets the stop at ${say(is.wheel, 'length', { sign: true })}, ${finely(plan, is.wheel - was.wheel, 'length')} ${is.wheel > was.wheel ? 'later' : 'sooner'} than planned: ${part} of bump is on the coilover alone${part === wanted ? ', as planned' : ` instead of ${wanted}`}.`,
     )
+  }
   if (was !== null && is === null) said.push('The wheel does not meet the stop in its travel any more.')
   if (was === null && is !== null)
     said.push(`The wheel meets the stop at ${say(is.wheel, 'length', { sign: true })}; as planned it does not.`)

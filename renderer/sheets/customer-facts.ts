@@ -4,6 +4,7 @@ import { LOCAL_RULES } from './cautions.ts'
 import { othersChanged, rows } from './differences.ts'
 import { done } from './done.ts'
 import { coilover, roundDrop, type Side, sayer, taped } from './figures.ts'
+import { forOwner } from './owner-findings.ts'
 
 /** One of the three numbers: as it was and as it will be. */
 export interface Compared {
@@ -68,12 +69,11 @@ function named(labels: readonly string[]): string {
 }
 
 function numbers(plan: Plan, before: Side, after: Side): Compared[] {
-  const left = ({ ledger }: Side): string =>
-    ledger.balance.beforeStop === null
-      ? 'no figure'
-      : ledger.balance.beforeStop <= 0
-        ? 'nothing'
-        : taped(ledger.balance.beforeStop, plan)
+  const left = ({ ledger: { balance }, budget }: Side): string => {
+    // With no stop in the way, what is left is left before the end.
+    const rest = budget.engagement === null ? balance.beforeBump : balance.beforeStop
+    return rest === null ? 'no figure' : rest <= 0 ? 'nothing' : taped(rest, plan)
+  }
   const drop = ({ landing }: Side): string => {
     const height = roundDrop(landing.drop, plan.units)
     return landing.more ? `over ${height}` : landing.sure ? height : `at least ${height}`
@@ -121,7 +121,7 @@ function notFixed(plan: Plan, before: Side, after: Side): string[] {
     same
       ? `The wheel has no more travel than before: ${say(travel.bump, 'length')} up, ${say(travel.droop, 'length')} down.`
       : `Its whole travel is now ${say(travel.bump, 'length')} up, ${say(travel.droop, 'length')} down.`,
-    ...left.map(({ message }) => `Still so: ${message}`),
+    ...left.map(finding => `Still so: ${forOwner(finding)}`),
     'Worn bushings, tired shocks and bad alignment are another job.',
   ]
 }
@@ -141,7 +141,7 @@ function found(plan: Plan, { budget: { travel, findings } }: Side): readonly [To
       where: 'the plan',
       lines: [
         `Its whole travel is ${say(travel.bump, 'length')} up, ${say(travel.droop, 'length')} down.`,
-        ...findings.filter(({ severity }) => severity !== 'note').map(({ message }) => message),
+        ...findings.filter(({ severity }) => severity !== 'note').map(forOwner),
       ],
     },
     {
@@ -190,7 +190,7 @@ export function customerFacts(plan: Plan, before: Side, after: Side): CustomerFa
         : [
             {
               severity: 'danger' as const,
-              text: `${alone ? 'No jumps as it is.' : 'Until the work is done, no jumps.'} ${danger.message}`,
+              text: `${alone ? 'No jumps as it is.' : 'Until the work is done, no jumps.'} ${forOwner(danger)}`,
             },
           ]),
       {

@@ -69,7 +69,7 @@ function cut(plan: Plan, before: Corner, after: Corner): string[] {
 }
 
 function charge(plan: Plan, after: Corner): string[] {
-  if (!isHydraulic(after)) return ['No gas in this stop.']
+  if (!isHydraulic(after)) return [after.stop === null ? 'There is no stop to charge.' : 'No gas in this stop.']
   const say = sayer(plan)
   return [
     `Charge cold: ${say(after.stop.charge, 'pressure')} of dry nitrogen with the stop at full length.`,
@@ -80,7 +80,7 @@ function charge(plan: Plan, after: Corner): string[] {
 function order(before: Corner, after: Corner): string[] {
   const stop = !same(before.stop, after.stop)
   const springs = !same(before.springs, after.springs)
-  const gas = before.stop?.kind === 'hydraulic' || after.stop?.kind === 'hydraulic'
+  const [wasGas, isGas] = [before.stop?.kind === 'hydraulic', after.stop?.kind === 'hydraulic']
   const opened =
     before.stop?.kind === 'hydraulic' &&
     after.stop?.kind === 'hydraulic' &&
@@ -89,11 +89,11 @@ function order(before: Corner, after: Corner): string[] {
     'Measure and write down everything in the table first; photograph both sides.',
     'Chock the wheels, lift, set it on rated stands, wheels hanging.',
     ...(springs ? ['Back the preload off until the springs are loose before a bolt is turned.'] : []),
-    ...(stop && gas ? ['Let all gas out of the stop and see that it stays out.'] : []),
+    ...(stop && wasGas ? ['Let all gas out of the stop and see that it stays out.'] : []),
     ...(opened ? ['Open the stop, fit the spacer or set the oil, new seals, close it.'] : []),
     ...(stop && !opened ? ['Change or move the stop as in the table, both sides alike.'] : []),
     ...(springs ? ['Change the springs, preload and divider as in the table.'] : []),
-    ...(stop && gas ? ['Charge with the stop at full length, count in what the gauge takes out.'] : []),
+    ...(stop && isGas ? ['Charge with the stop at full length, count in what the gauge takes out.'] : []),
     'Torque and thread-locker from the maker’s data only.',
     'Cycle it from droop to bump without springs: nothing may touch.',
     'Down on its wheels, roll it, measure the table again, write it in, sign. Then a gentle road test.',

@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import path from 'node:path'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { axleBudget } from '../../../core/budget/budget.ts'
@@ -9,6 +11,7 @@ import { customerFacts } from '../../../renderer/sheets/customer-facts.ts'
 import { othersChanged, rows } from '../../../renderer/sheets/differences.ts'
 import { done } from '../../../renderer/sheets/done.ts'
 import { coilover, taped } from '../../../renderer/sheets/figures.ts'
+import { forOwner } from '../../../renderer/sheets/owner-findings.ts'
 import { type SheetRequest, usualAxle, usualPair } from '../../../renderer/sheets/request.ts'
 import { type Sides, sheetSides } from '../../../renderer/sheets/Sheet.tsx'
 import { sheetHtml, sheetSvg } from '../../../renderer/sheets/sheet-file.tsx'
@@ -146,6 +149,49 @@ describe('what the sheets say', () => {
       'Each rear stop is replaced by one of foam or rubber.',
       last,
     ])
+  })
+
+  it('has plain words for every finding that is more than a note', () => {
+    const folder = path.join(import.meta.dirname, '../../../core/budget/findings')
+    const text = readdirSync(folder)
+      .map(name => readFileSync(path.join(folder, name), 'utf8'))
+      .join('\n')
+    const ids = [...text.matchAll(/\bid: (?:\w+ \? )?'([\w-]+)'(?: : '([\w-]+)')?/g)].flatMap(([, one, other]) => [
+      one!,
+      other ?? one!,
+    ])
+    expect(ids.length).toBeGreaterThan(15)
+    const finding = {
+      severity: 'caution',
+      message: 'As the shop reads it.',
+      remedy: '',
+      values: {},
+      field: '',
+      at: 0,
+      where: 'stop',
+    } as const
+    const without = [...new Set(ids)].filter(id => forOwner({ ...finding, id }) === finding.message)
+    expect(without.filter(id => !id.endsWith('-volume-assumed'))).toEqual([])
+    expect(forOwner({ ...finding, id: 'not-known' })).toBe('As the shop reads it.')
+  })
+
+  it('has no order to charge a stop without gas, nor to let gas out of one that had none', () => {
+    const { axle } = sides.before
+    const foam = {
+      kind: 'elastomer' as const,
+      gap: 0.03,
+      curve: [
+        { deflection: 0, force: 0 },
+        { deflection: 0.03, force: 9000 },
+      ],
+    }
+    const withFoam = { ...sides.before, axle: { ...axle, corner: { ...axle.corner, stop: foam } } }
+    const order = (before: typeof withFoam | typeof sides.before, after: typeof withFoam | typeof sides.before) =>
+      shopFacts(plan, before, after).order.join(' ')
+    expect(order(sides.before, withFoam)).toMatch(/Let all gas out/)
+    expect(order(sides.before, withFoam)).not.toMatch(/Charge with/)
+    expect(order(withFoam, sides.before)).toMatch(/Charge with/)
+    expect(order(withFoam, sides.before)).not.toMatch(/Let all gas out/)
   })
 
   it('never lets a long title push out what the sheet is', () =>
