@@ -96,6 +96,8 @@ export class CornerInMotion {
   /** Height of the road under the wheel, and how fast it rises, m/s. */
   road = 0
   roadRise = 0
+  /** How far the wheel is beyond the region of the modes, m; below 0 inside. */
+  beyond = 0
   /** Forces tire, stop and end would have if they could pull. */
   tireRaw = 0
   stopRaw = 0
@@ -110,6 +112,7 @@ export class CornerInMotion {
   private readonly bump: number
   private readonly droop: number
 
+  /** Shared by all corners alike: what a look leaves in it is the last one's. */
   readonly table: CornerTable
 
   constructor(
@@ -154,6 +157,7 @@ export class CornerInMotion {
     table.speed = speed
     table.look(modes)
     const { shockRatio, stopRatio } = table
+    this.beyond = table.beyond
     this.damper = table.damper * shockRatio
     this.springs = table.axial * shockRatio
     this.tireRaw = this.tireRate * (this.road - this.height) + this.tireDamping * (this.roadRise - this.heightSpeed)

@@ -50,7 +50,7 @@ export function watch(corner: CornerInMotion, pushedIn: number, into: Float64Arr
   }
   into[from + WATCH.ground] = modes.ground ? -corner.tireRaw : corner.tireRaw - EDGE.force
   into[from + WATCH.turn] = (modes.bumping ? -corner.speed : corner.speed) - EDGE.speed
-  into[from + WATCH.region] = corner.table.beyond - EDGE.apart
+  into[from + WATCH.region] = corner.beyond - EDGE.apart
 }
 
 function touch(vehicle: Vehicle, i: number, state: Float64Array, time: number, tell: Happenings): void {

@@ -96,6 +96,32 @@ describe('the whole car', () => {
     expect(through).toBeGreaterThan(100)
   })
 
+  it('whose axles share one model rides as one with two models alike', () => {
+    const springs = {
+      springs: [
+        { name: 'tender', rate: 40_000, freeLength: 0.3, solidLength: 0.05 },
+        { name: 'main', rate: 60_000, freeLength: 0.4, solidLength: 0.1 },
+      ],
+      preload: 0,
+      crossover: { gap: 0.1 },
+    }
+    const corner = dampedCorner({ stop: held, springs })
+    const [one, other] = [cornerModel(corner), cornerModel(corner)]
+    const crossover = one.crossover!
+    expect(crossover > one.droop && crossover < one.bump).toBe(true)
+    const [shared, apart] = [one, other].map(model => {
+      const axles = [
+        { id: 'front', model: one },
+        { id: 'rear', model },
+      ] as const
+      return arrived(rideCar(axles, 2.5, whoops))
+    })
+    for (const [i, { trace }] of apart!.axles.entries()) {
+      expect(Math.min(...trace.wheel) < crossover && Math.max(...trace.wheel) > crossover).toBe(true)
+      expect([...shared!.axles[i]!.trace.wheel]).toEqual([...trace.wheel])
+    }
+  })
+
   it('comes out the same in whatever order its axles are listed', () => {
     const [one, other] = [arrived(rideCar(car, 2.6, whoops)), arrived(rideCar([car[1], car[0]], 2.6, whoops))]
     allClose([...other.axles[1]!.trace.wheel], [...one.axles[0]!.trace.wheel], { abs: 1e-5 })
