@@ -34,7 +34,7 @@ export function columnNamed(columns: readonly Column[], name: string): number | 
 const mayBeTravel = ({ unit }: Column): boolean => unit === null || lengthUnit(unit) !== null || READINGS.has(unit)
 
 /** Columns named for an axle; where none is named for any, the only column besides the time. */
-export function axleColumns(columns: readonly Column[], axle: AxleId, time: TimeSource): number[] {
+function axleColumns(columns: readonly Column[], axle: AxleId, time: TimeSource): number[] {
   const others = columns.flatMap((column, i) =>
     (time.kind !== 'rate' && time.column === i) || timeUnit(column.unit) !== null || !mayBeTravel(column) ? [] : [i],
   )
@@ -48,7 +48,7 @@ export function axleColumns(columns: readonly Column[], axle: AxleId, time: Time
 export const measuredBy = (column: Column): 'shaft' | 'wheel' => (words(column).includes('wheel') ? 'wheel' : 'shaft')
 
 /** The side a head names; `both` where it names none. */
-export const sideOf = (column: Column): ChannelChoice['side'] =>
+const sideOf = (column: Column): ChannelChoice['side'] =>
   hasWord(column, SIDE_WORDS.left) ? 'left' : hasWord(column, SIDE_WORDS.right) ? 'right' : 'both'
 
 /** Before a reading's meaning is known its scale is 0: such a channel cannot be laid. */
