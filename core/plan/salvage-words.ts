@@ -46,12 +46,14 @@ function nameOf(path: Path, plan: Plan): string {
   }
   const setup = plan.setups[Number(setupAt)]
   const called = setup === undefined || setup.name.trim() === '' ? 'a setup' : `“${setup.name}”`
-  if (path.length < 4) return path.length === 3 ? `${String(path[2])} of ${called}` : called
+  if (path.length < 3) return 'a setup, or the rest of one'
+  if (path.length === 3) return `${String(path[2])} of ${called}`
   const axle = setup?.axles[Number(axleAt)]
   const inside = path.slice(4).join('.')
   const springs = axle?.corner.springs.springs.map(({ name }) => name) ?? []
-  const what = inside === '' ? 'all of the axle' : partName(inside, springs)
-  return `${what} (${called}, ${axle?.id ?? 'axle'})`
+  if (inside === '' || axle === undefined) return `an axle of ${called}, or the rest of one`
+  const what = partName(inside, springs)
+  return `${what} (${called}, ${axle.id})`
 }
 
 /** A part by its own name, or by that of the part it is in. */

@@ -1,5 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises'
-import { request } from 'node:http'
+import { Agent, request } from 'node:http'
 import { networkInterfaces } from 'node:os'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it, onTestFinished } from 'vitest'
@@ -180,6 +180,13 @@ describe('what is refused', () => {
     expectRefusal(await flood(), 413)
   })
 
+  it('a window of a name that cannot be', async () => {
+    for (const name of ['a b', '../a', 'a'.repeat(65), '%00']) {
+      expectRefusal(await call({ 'x-stopgap-window': name }), 400)
+    }
+    expect(await call({ 'x-stopgap-window': 'b3c0-1' })).toMatchObject({ status: 200 })
+  })
+
   it('a body that is not JSON', async () => expectRefusal(await call({}, '{"half":'), 400))
 
   it('messages nobody knows', async () => {
@@ -217,25 +224,24 @@ it('gives a cookie scripts cannot read and other sites cannot send, and a secret
   expect((await get('/')).body).not.toContain(secret)
 })
 
-/** Posts without saying how long it will be, and does not stop. */
+/** Posts without saying how long it will be, and does not stop; the connection is one that stays, as a browser's are. */
 function flood(): Promise<Sent> {
+  const agent = new Agent({ keepAlive: true })
+  onTestFinished(() => agent.destroy())
   return new Promise((resolve, reject) => {
     const path = '/call/recents'
-    const sent = request(
-      { agent: false, host: '127.0.0.1', port, method: 'POST', path, headers: headers() },
-      response => {
-        const chunks: Buffer[] = []
-        response.on('data', chunk => chunks.push(chunk))
-        response.on('end', () => {
-          resolve({
-            status: response.statusCode ?? 0,
-            headers: response.headers,
-            body: Buffer.concat(chunks).toString(),
-          })
-          sent.destroy()
+    const sent = request({ agent, host: '127.0.0.1', port, method: 'POST', path, headers: headers() }, response => {
+      const chunks: Buffer[] = []
+      response.on('data', chunk => chunks.push(chunk))
+      response.on('end', () => {
+        resolve({
+          status: response.statusCode ?? 0,
+          headers: response.headers,
+          body: Buffer.concat(chunks).toString(),
         })
-      },
-    )
+        sent.destroy()
+      })
+    })
     sent.on('error', reject)
     const chunk = Buffer.alloc(1024 * 1024, ' ')
     const more = () => {

@@ -29,6 +29,38 @@ contractSuite('the browser host', async desk => {
   return { host, services, end: server.end }
 })
 
+describe('two windows of one host', () => {
+  const link = async (server: Served) => hostOver(loopbackLink(await openPage(server.newAddress())))
+
+  it('have changes of their own on one file: the second is told', async () => {
+    const desk = await newDesk()
+    await desk.put('Rear.stopgap')
+    const { server } = await served(desk)
+    onTestFinished(server.end)
+    const hosts = [await link(server), await link(server)]
+    const opened = []
+    for (const host of hosts) {
+      const folder = await host.call('folder', { token: null })
+      if (folder.kind !== 'folder') throw new Error(folder.reason)
+      opened.push(await host.call('openFile', { token: folder.entries[0]!.token }))
+    }
+    expect(opened[0]).not.toHaveProperty('report')
+    expect(opened[1]).toMatchObject({ report: expect.stringMatching(/^“Rear” is open in another window too\./) })
+  })
+
+  it('a window that has closed holds nothing', async () => {
+    const desk = await newDesk()
+    await desk.put('Rear.stopgap')
+    const windows = createWindows()
+    windows.listens('a')
+    const services = desk.run({ isHere: windows.isHere })
+    const token = await services.tokenFor(join(desk.home, 'Rear.stopgap'))
+    await services.forWindow('a').openFile({ token })
+    windows.stops('a')
+    expect(await services.forWindow('b').openFile({ token })).toMatchObject({ kind: 'document', report: undefined })
+  })
+})
+
 describe('the end of a host', () => {
   it('is told to the window, and every call after it says so', async () => {
     const { server } = await served(await newDesk())
