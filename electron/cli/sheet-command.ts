@@ -1,4 +1,3 @@
-import { writeFile } from 'node:fs/promises'
 import { homedir } from 'node:os'
 import { extname, resolve } from 'node:path'
 import type { Command } from 'commander'
@@ -55,8 +54,7 @@ async function made(plan: Plan, options: Options, folder: string): Promise<Print
         return wrong(
           'A PDF is printed by a browser, and none was found here. Install Chrome, Chromium, Edge or Brave, or name one in STOPGAP_BROWSER; or ask for .html and print that.',
         )
-      const pdf = await printWithBrowser(browser, sheet.text)
-      await writeFile(path, pdf)
+      await writeAtomically(path, await printWithBrowser(browser, sheet.text))
     } else await writeAtomically(path, sheet.text)
   } catch (error) {
     const why = refusal(error) === null && error instanceof Error ? error.message : reason(error)

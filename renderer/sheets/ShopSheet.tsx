@@ -60,20 +60,40 @@ function cautions(all: readonly Caution[], look: Look, width: number): Block {
   )
 }
 
-/** Cut list and charge at the left, order of work at the right, no higher than `room`. */
-function lists(facts: ShopFacts, look: Look, width: number, room: number): Block {
-  const [wide, narrow] = [(width - GAP) * 0.53, (width - GAP) * 0.47]
-  const cutIn = (height: number): Block =>
-    list('Cut list', facts.cut, THE_PLAN, { look, width: wide, room: height, gap: 3 })
-  const charged = (height: number): Block =>
-    list('Charge', facts.charge, THE_PLAN, { look, width: wide, room: height, gap: 3 })
+type Columns = readonly [Block, Block]
+
+/** The two ways to put cut list, order of work and charge into two columns, no higher than `room`. */
+function columns(
+  facts: ShopFacts,
+  look: Look,
+  [wide, narrow]: readonly [number, number],
+  room: number,
+): readonly Columns[] {
+  const told = (name: 'Cut list' | 'Charge' | 'Order of work', across: number, height: number): Block => {
+    const lines = { 'Cut list': facts.cut, Charge: facts.charge, 'Order of work': facts.order }[name]
+    return list(name, lines, THE_PLAN, { look, width: across, room: height, gap: 3, ordered: name === 'Order of work' })
+  }
   // Each has what the other leaves; neither takes more than its part when both want more than there is.
-  const charge = charged(Math.max(room - 8 - cutIn(Infinity).height, room * 0.4))
-  const cut = cutIn(room - charge.height - 8)
-  const order = list('Order of work', facts.order, THE_PLAN, { look, width: narrow, room, ordered: true, gap: 3 })
+  const withCharge = (name: 'Cut list' | 'Order of work', across: number): Block => {
+    const charge = told('Charge', across, Math.max(room - 8 - told(name, across, Infinity).height, room * 0.4))
+    return stack(told(name, across, room - charge.height - 8), 8, charge)
+  }
+  return [
+    [withCharge('Cut list', wide), told('Order of work', narrow, room)],
+    [told('Cut list', wide, room), withCharge('Order of work', narrow)],
+  ]
+}
+
+/** Cut list, order of work and charge, no higher than `room`; the charge stands where the whole would be shortest. */
+function lists(facts: ShopFacts, look: Look, width: number, room: number): Block {
+  const widths = [(width - GAP) * 0.53, (width - GAP) * 0.47] as const
+  const [under, beneath] = columns(facts, look, widths, Infinity).map(pair =>
+    Math.max(...pair.map(({ height }) => height)),
+  )
+  const [left, right] = columns(facts, look, widths, room)[beneath! < under! ? 1 : 0]!
   return beside([
-    [0, stack(cut, 8, charge)],
-    [wide + GAP, order],
+    [0, left],
+    [widths[0] + GAP, right],
   ])
 }
 

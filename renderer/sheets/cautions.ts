@@ -26,6 +26,14 @@ export const SHOP_CAUTIONS: readonly Caution[] = [
     text: 'Nobody under a vehicle that hangs on a jack. Rated stands with their pins, hard level ground, wheels chocked.',
     source: 'HSE INDG434',
   },
+  {
+    text: 'A body that gas holds up is propped, or let down, before anybody goes under it.',
+    source: 'HSE, May 2020',
+  },
+  {
+    text: 'Gas more than 0.5 bar above the air’s own pressure is a pressure system: its risks are thought through first.',
+    source: 'UK pressure systems rules',
+  },
   { text: 'Let all pressure off before anything is opened; never drill or heat a charged part.', source: null },
   { text: 'A spring in compression holds energy. Back the preload off before a bolt is loosened.', source: null },
   {

@@ -235,6 +235,13 @@ describe('sheets as files', () => {
     expect(text).not.toMatch(/NaN|undefined|Infinity|\bnull\b/)
   })
 
+  it.each(seedNames)('%s has room for all of it, on both papers', name => {
+    for (const paper of ['a4', 'letter'] as const) {
+      const texts = placedTexts(textOf(sheetSvg(requestFor(seed(name), { paper }), ['customer', 'shop'])))
+      expect(texts.filter(({ text }) => /^And \d+ more|…$/.test(text)).map(({ text }) => text)).toEqual([])
+    }
+  })
+
   it('is a drawing any program that shows SVG can show: text as text, inks written out, nothing of a page in it', () => {
     const text = textOf(sheetSvg(request, ['customer', 'shop']))
     expect(text).not.toMatch(/foreignObject|xhtml|var\(|class=/)
