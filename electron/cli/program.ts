@@ -1,8 +1,10 @@
+import { resolve } from 'node:path'
 import { Command } from 'commander'
 import { planJsonSchema } from '../../core/plan/json-schema.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { budgetJson } from './budget-json.ts'
 import { budgetText } from './budget-text.ts'
+import { checkRunsText } from './check-runs.ts'
 import { checkText } from './check-text.ts'
 import type { Io } from './io.ts'
 import { addLoadsCommand, type Printed } from './loads-command.ts'
@@ -70,7 +72,12 @@ export async function program(io: Io, args: readonly string[]): Promise<number> 
     .command('check')
     .description('Say whether a plan can be used, and if not, every value that is wrong.')
     .argument('<plan>', 'A plan file.')
-    .action((file: string) => print(file, plan => checkText(file, plan)))
+    .action((file: string) =>
+      print(file, async plan => {
+        const runs = await checkRunsText(resolve(io.folder, file), plan)
+        return { text: `${checkText(file, plan)}${runs}` }
+      }),
+    )
   stopgap
     .command('budget')
     .description('Show what the wheel travel of each setup and axle is spent on, and what is wrong.')

@@ -79,29 +79,47 @@ async function contentOf(path: string): Promise<Uint8Array | null> {
   }
 }
 
-/** Reads a run from beside its plan, and says whether it is what the plan says it is. */
-export async function openRun(request: Request<'openRun'>, shelves: Shelves): Promise<Reply<'openRun'>> {
-  const { token, file } = request
-  const missing = (why: string): Reply<'openRun'> => ({
-    kind: 'missing',
-    reason: `The run in “${file}” could not be opened: ${why}.`,
-  })
-  const planFile = planFileOf(token, shelves)
-  if (planFile === null) return missing('Stopgap does not know the plan’s file any more; open the plan again')
+export type RunBeside =
+  | { readonly kind: 'run'; readonly content: Buffer }
+  | { readonly kind: 'changed'; readonly content: Buffer; readonly digest: string; readonly reason: string }
+  | { readonly kind: 'missing'; readonly reason: string }
+
+/** Reads a run from beside its plan, and says whether it is what the plan says it is. @param known as the plan has it */
+export async function openBeside(
+  planFile: string,
+  known: { readonly file: string; readonly digest: string },
+): Promise<RunBeside> {
   const folder = dirname(planFile)
+  const { file } = known
   try {
     const path = await realpath(join(folder, ...file.split('/')))
-    if (!isInside(await realpath(folder), path)) return missing('it is not in the plan’s folder')
+    if (!isInside(await realpath(folder), path)) return notOpened(file, 'it is not in the plan’s folder')
     const found = await stat(path)
-    if (!found.isFile()) return missing('it is not a file')
-    if (found.size > longestRun) return missing(tooLarge)
+    if (!found.isFile()) return notOpened(file, 'it is not a file')
+    if (found.size > longestRun) return notOpened(file, tooLarge)
     const content = await readFile(path)
-    if (content.byteLength > longestRun) return missing(tooLarge)
-    const [is, base64] = [digest(content), content.toString('base64')]
-    if (is === request.digest) return { kind: 'run', base64 }
-    const changed = `The run in “${file}” has changed since it was kept: it is not the one the plan means.`
-    return { kind: 'changed', base64, digest: is, reason: changed }
+    if (content.byteLength > longestRun) return notOpened(file, tooLarge)
+    const is = digest(content)
+    if (is === known.digest) return { kind: 'run', content }
+    const reason = `The run in “${file}” has changed since it was kept: it is not the one the plan means.`
+    return { kind: 'changed', content, digest: is, reason }
   } catch (error) {
-    return missing(reason(error))
+    return notOpened(file, reason(error))
   }
+}
+
+const notOpened = (file: string, why: string): { kind: 'missing'; reason: string } => ({
+  kind: 'missing',
+  reason: `The run in “${file}” could not be opened: ${why}.`,
+})
+
+/** As `openBeside`, for a plan's file the window knows by its token. */
+export async function openRun(request: Request<'openRun'>, shelves: Shelves): Promise<Reply<'openRun'>> {
+  const planFile = planFileOf(request.token, shelves)
+  if (planFile === null)
+    return notOpened(request.file, 'Stopgap does not know the plan’s file any more; open the plan again')
+  const opened = await openBeside(planFile, request)
+  if (opened.kind === 'missing') return opened
+  const { content, ...rest } = opened
+  return { ...rest, base64: content.toString('base64') }
 }

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { readdir, readFile, writeFile } from 'node:fs/promises'
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { formatPlan, readPlan } from '../../../core/plan/parse.ts'
@@ -195,6 +195,21 @@ describe('a run that is kept', () => {
     const other = await log(figures(first).kept)
     expect(other.code).toBe(0)
     expect(other.out.replace(/\s+/g, ' ')).toContain('has changed since it was kept: it is not the one the plan means')
+  })
+
+  it('that is gone or changed is said when the plan is checked, and is no fault of the plan', async () => {
+    const { folder, first } = await kept()
+    const file = path.join(folder, figures(first).kept)
+    const checked = async () => {
+      const { code, out, err } = await ran(folder, 'check', 'car.stopgap')
+      expect({ code, err }).toEqual({ code: 0, err: '' })
+      return out.replace(/\s+/g, ' ')
+    }
+    expect(await checked()).toContain('1 recorded run beside it, as the plan knows it.')
+    await writeFile(file, 'other')
+    expect(await checked()).toContain('The run in “car, Before.stopgap-run” has changed since it was kept')
+    await rm(file)
+    expect(await checked()).toContain('The run in “car, Before.stopgap-run” could not be opened')
   })
 
   it('is laid as other options say, but has its own times', async () => {
