@@ -53,6 +53,11 @@ interface Props {
   readonly onWay: (way: ChangesWay) => void
 }
 
+/** What came of making a candidate a setup: told until that setup is undone or another is compared. */
+type Took =
+  | { readonly kind: 'made'; readonly id: string | null; readonly words: string }
+  | { readonly kind: 'refused'; readonly words: string }
+
 function Changing({ axle, setup, way, onWay }: Props) {
   const store = useStore()
   const plan = useSelectGroup(({ plan: { units, targets, terrains, ranges, setups } }) => ({
@@ -81,13 +86,13 @@ function Changing({ axle, setup, way, onWay }: Props) {
   )
   const [pointed, setPointed] = useState<Worked | null>(null)
   const looked = pointed !== null && proposals?.order.includes(pointed) ? pointed : null
-  const [took, setTook] = useState<string | null>(null)
+  const [took, setTook] = useState<Took | null>(null)
   const take = (next: Axle, changes: readonly string[]): void => {
     const [problem] = makeSetup(store, next, changes)
     setTook(
       problem === undefined
-        ? changes.join(' + ')
-        : `It cannot be a setup: found ${problem.found}, where ${problem.wanted} would be right.`,
+        ? { kind: 'made', id: store.read().view.compared, words: changes.join(' + ') }
+        : { kind: 'refused', words: `found ${problem.found}, where ${problem.wanted} would be right` },
     )
   }
   const takeCandidate = ({ axle: next, changes }: Worked): void =>
@@ -100,9 +105,10 @@ function Changing({ axle, setup, way, onWay }: Props) {
     <main className="changes" aria-label="Changes">
       <ChangesHead setup={setup} axle={axle.id} setups={setups} way={way} onWay={onWay}>
         <span className="took" role="status">
-          {took === null || other === null ? null : (
+          {took?.kind === 'refused' ? `It cannot be a setup: ${took.words}.` : null}
+          {took?.kind !== 'made' || took.id !== other?.setup.id ? null : (
             <>
-              {other.setup.name} is now: {took}. It is compared with {setup.name}.{' '}
+              {other.setup.name} is now: {took.words}. It is compared with {setup.name}.{' '}
               <button
                 type="button"
                 className="step"
