@@ -9,7 +9,7 @@ import {
   type Opened,
   type Reply,
 } from '../electron/contract/contract.ts'
-import { readDropped } from './links/dropped.ts'
+import { type Dropped, readDropped } from './links/dropped.ts'
 import type { Link } from './links/link.ts'
 
 /** The machine, as the window sees it. */
@@ -19,7 +19,7 @@ export interface Host {
   /** The result stops the listening. */
   on<N extends EventName>(name: N, hear: (payload: EventPayload<N>) => void): () => void
   /** Open a file the person dropped on the window. */
-  drop(file: File): Promise<Opened>
+  drop(file: File): Promise<Dropped>
   /** Hear, once, that the host has ended: nothing can be saved from here on. */
   onGone(hear: () => void): () => void
 }

@@ -1,29 +1,52 @@
-import { longestPlan, type Opened } from '../../electron/contract/contract.ts'
-import { notText, planName, tooLong, whyNotPlan } from '../../electron/contract/plan-text.ts'
+import { formatPlan } from '../../core/plan/parse.ts'
+import { longestPlan, type OpenDocument, type Opened } from '../../electron/contract/contract.ts'
+import { notText, planName, salvagedText, tooLong, whyNotPlan } from '../../electron/contract/plan-text.ts'
+
+/** `instead`: what can be read of a damaged file, to show when the person wants that. */
+export type Dropped = Opened & { readonly instead?: Opened }
 
 /** A dropped file the host has no way to: its text becomes a plan that is not in a file yet. */
-export async function readDropped(file: File): Promise<Opened> {
-  const failed = (why: string): Opened => ({ kind: 'failed', reason: `“${file.name}” could not be opened: ${why}.` })
+export async function readDropped(file: File): Promise<Dropped> {
+  const failed = (why: string) => ({ kind: 'failed', reason: `“${file.name}” could not be opened: ${why}.` }) as const
   if (file.size > longestPlan) return failed(tooLong)
-  let text: string
+  let bytes: ArrayBuffer
   try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer())
+    bytes = await file.arrayBuffer()
+  } catch {
+    return failed('it cannot be read')
+  }
+  const text = strictText(bytes)
+  const why = text === null ? notText : whyNotPlan(text)
+  if (text !== null && why === null) return { kind: 'document', document: inNoFile(file, text) }
+  const instead = await remainsOf(file, bytes)
+  return { ...failed(why ?? notText), ...(instead !== null && { instead }) }
+}
+
+function strictText(bytes: ArrayBuffer): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
   } catch (error) {
-    return failed(error instanceof TypeError ? notText : 'it cannot be read')
+    if (error instanceof TypeError) return null
+    throw error
   }
-  const why = whyNotPlan(text)
-  if (why !== null) return failed(why)
-  return {
-    kind: 'document',
-    document: {
-      key: crypto.randomUUID(),
-      token: null,
-      name: planName(file.name),
-      text,
-      basis: null,
-      savedText: null,
-      savedAt: null,
-      recovered: false,
-    },
-  }
+}
+
+const inNoFile = (file: File, text: string): OpenDocument => ({
+  key: crypto.randomUUID(),
+  token: null,
+  name: planName(file.name),
+  text,
+  basis: null,
+  savedText: null,
+  savedAt: null,
+  recovered: false,
+})
+
+/** Fetched when it is needed, which is seldom. */
+async function remainsOf(file: File, bytes: ArrayBuffer): Promise<Opened | null> {
+  const { salvage } = await import('../../core/plan/salvage.ts')
+  const found = salvage(new TextDecoder().decode(bytes))
+  if (found === null) return null
+  const document = inNoFile(file, formatPlan(found.plan))
+  return { kind: 'document', document, report: salvagedText(document.name, found) }
 }

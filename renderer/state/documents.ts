@@ -128,22 +128,25 @@ export function withDocument(
 }
 
 /** The state once the host has answered a request to open something. */
-export function withOpened(state: State, answer: Opened): State {
+export function withOpened(state: State, answer: Opened & { readonly instead?: Opened }): State {
   if (answer.kind === 'document') return withDocument(state, answer.document, answer.report)
-  const { rescue, remains } = answer
+  const { rescue, remains, instead } = answer
+  const isThere = remains !== undefined || instead !== undefined
   return withNotice(state, {
     about: 'open',
     severity: 'failure',
     text: answer.reason,
-    details: remains === undefined ? [] : ['The file is left as it is.'],
+    details: isThere ? ['The file is left as it is.'] : [],
     steps: [
       ...(rescue === undefined ? [] : [openStep('Open the last good copy', rescue)]),
-      ...(remains === undefined ? [] : [openStep('Open what can be read of it', remains)]),
+      ...(remains === undefined ? [] : [openStep(readable, remains)]),
+      ...(instead === undefined ? [] : [{ label: readable, remedy: { kind: 'show', opened: instead } } as const]),
       { label: 'Open another plan', remedy: { kind: 'open' } },
     ],
   })
 }
 
+const readable = 'Open what can be read of it'
 const openStep = (label: string, token: string): NoticeStep => ({ label, remedy: { kind: 'openFile', token } })
 
 /** A plan that is not in a file yet. */

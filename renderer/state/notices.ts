@@ -1,9 +1,11 @@
+import type { Opened } from '../../electron/contract/contract.ts'
 import type { State } from './state.ts'
 import type { Store } from './store.ts'
 
 /** What a notice lets the person do about it. */
 export type Remedy =
   | { readonly kind: 'openFile'; readonly token: string }
+  | { readonly kind: 'show'; readonly opened: Opened }
   | { readonly kind: 'open' | 'save' | 'saveAs' | 'backToFile' | 'log' }
 
 export interface NoticeStep {

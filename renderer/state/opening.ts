@@ -1,4 +1,5 @@
 import type { Plan } from '../../core/plan/schema.ts'
+import type { Opened } from '../../electron/contract/contract.ts'
 import { newDocument, viewOf, withOpened } from './documents.ts'
 import { type Files, guarded, leave } from './files.ts'
 import { emptyHistory } from './history.ts'
@@ -31,6 +32,14 @@ export const openDropped = (files: Files, file: File) =>
     await leave(files)
     const answer = await files.host.drop(file)
     files.store.write(withOpened(files.store.read(), answer))
+  })
+
+/** Shows what is here already: what could be read of a damaged file. */
+export const show = (files: Files, opened: Opened) =>
+  guarded(files, 'open', async () => {
+    await leave(files)
+    files.store.write(withOpened(files.store.read(), opened))
+    files.keeper.touch()
   })
 
 /** Shows a plan that is not in a file yet. */

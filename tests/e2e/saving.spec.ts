@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { Page } from '@playwright/test'
-import { budget, choose, enter, field, plan, redoButton, undoButton } from './actions.ts'
+import { budget, choose, drop, enter, field, plan, redoButton, undoButton } from './actions.ts'
 import type { Served } from './served.ts'
 import { expect, test } from './window.ts'
 
@@ -96,6 +96,12 @@ test('of a damaged file what can be read is offered, and the file stays as it is
   await expect(plan(window)).toHaveAccessibleName(/not in a file yet/)
   await window.screenshot({ path: info.outputPath('read.png') })
   expect(await readFile(file, 'utf8')).toBe(torn)
+
+  await test.step('also of one that is dropped', async () => {
+    await drop(window, 'fallen.stopgap', torn)
+    await status.getByRole('button', { name: 'Open what can be read of it' }).click()
+    await expect(status).toContainText('This is what can be read of “fallen”')
+  })
 })
 
 test('markup in a plan is text on every page', async ({ window, served }) => {

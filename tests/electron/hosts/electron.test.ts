@@ -90,6 +90,12 @@ it('opens a dropped file by its token; one that is nowhere on the machine, by it
   expect(await host.drop(onDisk)).toMatchObject({ document: { name: 'Rear', savedText: planText('A plan') } })
   const nowhere = new File([planText('Mail')], 'Mail.stopgap')
   expect(await host.drop(nowhere)).toMatchObject({ document: { name: 'Mail', token: null, text: planText('Mail') } })
+  const torn = new File([planText('Mail').slice(0, -400)], 'Mail.stopgap')
+  expect(await host.drop(torn)).toMatchObject({
+    kind: 'failed',
+    reason: expect.stringContaining('“Mail.stopgap”'),
+    instead: { document: { name: 'Mail', token: null }, report: expect.stringContaining('what can be read of “Mail”') },
+  })
   const picture = new File([new Uint8Array([0x89, 0x50, 0xff])], 'car.png')
   expect(await host.drop(picture)).toMatchObject({ kind: 'failed', reason: expect.stringContaining('“car.png”') })
 })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { readPlan } from '../../../core/plan/parse.ts'
+import { formatPlan, readPlan } from '../../../core/plan/parse.ts'
 import { HostGone, HostRefused } from '../../../renderer/host.ts'
 import { unsaved } from '../../../renderer/state/documents.ts'
 import { put } from '../../../renderer/state/edit.ts'
@@ -146,6 +146,39 @@ test('a dropped file that is no plan leaves the plan and says why', async () => 
   await openDropped(files, new File(['x'], 'photo.jpg'))
   expect(files.store.read().plan).toBe(plan)
   expect(files.store.read().notices[0]!.text).toBe('Nothing was dropped.')
+})
+
+test('what can be read of a dropped file is shown when it is asked for, and kept', async () => {
+  const files = changed({})
+  const text = formatPlan(
+    aPlan(plan => {
+      plan.title = 'Torn'
+    }),
+  )
+  const document = {
+    key: 'k'.repeat(8),
+    token: null,
+    name: 'Torn',
+    text,
+    basis: null,
+    savedText: null,
+    savedAt: null,
+    recovered: false,
+  }
+  files.host.dropped.answer = {
+    kind: 'failed',
+    reason: 'It is torn.',
+    instead: { kind: 'document', document, report: 'A load was lost.' },
+  }
+  await openDropped(files, new File(['x'], 'Torn.stopgap'))
+  expect(files.store.read().plan.title).not.toBe('Torn')
+  const [notice] = files.store.read().notices
+  expect(notice?.steps.map(({ label }) => label)).toEqual(['Open what can be read of it', 'Open another plan'])
+  await take(files, notice!.about, notice!.steps[0]!.remedy)
+  expect(files.store.read().plan.title).toBe('Torn')
+  expect(files.store.read().notices).toMatchObject([{ about: 'report', text: 'A load was lost.' }])
+  await files.keeper.flush()
+  expect(files.host.asked.at(-1)).toMatchObject({ name: 'keep', request: { name: 'Torn', token: null } })
 })
 
 test('a plan just started is in no file and is kept although nobody changed it yet', async () => {
