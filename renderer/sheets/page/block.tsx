@@ -1,7 +1,7 @@
 import { createElement, Fragment, type ReactNode } from 'react'
 import { Spans } from '../../charts/text/ChartText.tsx'
 import type { Ink, Span } from '../../charts/text/span.ts'
-import { broken, cut, type Look, type Run } from './lines.ts'
+import { broken, cut, type Look, type Run, widthOf } from './lines.ts'
 
 /** Something on a page whose height is known before it is drawn, px. */
 export interface Block {
@@ -20,7 +20,7 @@ const rounded = (value: number): number => Math.round(value * 100) / 100
 /** Where letters stand in a line of this height, from its top: the font reaches 1.069 of its size above and 0.293 below. */
 const baseline = (height: number, size: number): number => height / 2 + 0.388 * size
 
-/** Lines of spans, as high as each says. */
+/** Lines of spans, as high as each says; each span was measured to the width it carries. */
 export function written(
   lines: readonly (readonly Span[])[],
   height: number,
@@ -38,6 +38,7 @@ export function written(
             x={rounded(side === 'start' ? x : x + width)}
             y={rounded(y + i * height + baseline(height, Math.max(0, ...line.map(({ size }) => size))))}
             textAnchor={side === 'start' ? undefined : 'end'}
+            data-widths={line.map(({ text, size, weight }) => rounded(widthOf(text, size, weight))).join(' ')}
           >
             <Spans spans={line} />
           </text>

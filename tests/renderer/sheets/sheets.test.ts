@@ -244,7 +244,11 @@ describe('sheets as files', () => {
 
   it('is a drawing any program that shows SVG can show: text as text, inks written out, nothing of a page in it', () => {
     const text = textOf(sheetSvg(request, ['customer', 'shop']))
-    expect(text).not.toMatch(/foreignObject|xhtml|var\(|class=/)
+    expect(text).not.toMatch(/foreignObject|xhtml|var\(|class=|data-/)
+    // A line is as wide in another font as it was measured to be.
+    const lines = placedTexts(text).filter(({ left, right }) => right - left > 200)
+    expect(lines.length).toBeGreaterThan(30)
+    expect(text.match(/textLength="/g)!.length).toBeGreaterThanOrEqual(lines.length)
     for (const words of ['Three numbers to compare', 'Order of work', 'Cut list'])
       expect(text).toContain(`>${words}</tspan>`)
     const { width, height } = /viewBox="0 0 (?<width>[\d.]+) (?<height>[\d.]+)"/.exec(text)!.groups!
