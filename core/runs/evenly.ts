@@ -16,6 +16,8 @@ export interface EvenRun {
 
 /** A pause of more steps than this is a gap, where nobody says how long one is: nothing is told of what happened in it. */
 const GAP_STEPS = 5
+/** However long a pause may be that is no gap, it is one when it is longer than so many steps: a straight line over it tells nothing. */
+const MOST_STEPS = 1000
 /** Steps the usual one is taken from, evenly spread over the run. */
 const LOOKED_AT = 20_001
 
@@ -37,14 +39,16 @@ function usualStep(time: Float64Array): number | null {
 export function evenly(time: Float64Array, values: Float64Array, longestPause: number | null): EvenRun | null {
   const step = usualStep(time)
   if (step === null) return null
-  const pause = longestPause ?? GAP_STEPS * step
+  const pause = Math.min(longestPause ?? GAP_STEPS * step, MOST_STEPS * step)
   const stretches: Stretch[] = []
   let [gaps, lost] = [0, 0]
   const kept = Int32Array.from(values, (_, i) => i).filter(i => !Number.isNaN(values[i]!))
   for (let from = 0; from < kept.length; ) {
     let to = from
     while (to + 1 < kept.length && time[kept[to + 1]!]! - time[kept[to]!]! <= pause) to += 1
-    if (to > from) stretches.push(between(time, values, kept.subarray(from, to + 1), step))
+    // Two rows nearer than a step have nothing even between them.
+    const stretch = to > from ? between(time, values, kept.subarray(from, to + 1), step) : null
+    if (stretch !== null && stretch.values.length > 1) stretches.push(stretch)
     if (to + 1 < kept.length) {
       gaps += 1
       lost += time[kept[to + 1]!]! - time[kept[to]!]!

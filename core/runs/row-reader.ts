@@ -8,6 +8,8 @@ const HALF_DAY = 43_200
 const DAY = 86_400
 /** Where a clock was set back the run goes on after so many of its steps: more than a pause that still joins rows. */
 const APART = 10
+/** A step before there was any, s. */
+const FIRST_STEP = 0.1
 
 /** Times below this, s, are rounded to the billionth: far below what any logger tells, and what a file said in decimals stays that. */
 const ROUNDED = 4e6
@@ -56,7 +58,7 @@ export class RowReader {
       if (this.time === this.last) return 'repeated'
       if (this.reading.backward === 'left out') return 'backward'
       this.setBack += 1
-      const pause = Math.max(APART * this.step, 2 * (this.reading.longestPause ?? 0))
+      const pause = Math.max(APART * (this.step > 0 ? this.step : FIRST_STEP), 2 * (this.reading.longestPause ?? 0))
       this.shift += this.last - this.time + pause
       this.time = rounded(this.last + pause)
     } else if (this.last > -Infinity) this.step = this.time - this.last
@@ -67,7 +69,8 @@ export class RowReader {
   private timeIn(cells: readonly string[]): number {
     const { time } = this.reading
     if (time.kind === 'rate') return this.index / time.rowsPerSecond
-    const cell = cells[time.column]!
+    const cell = cells[time.column]
+    if (cell === undefined) return Number.NaN
     if (time.kind === 'numbers') {
       const value = this.number(cell)
       return this.perSecond === null ? value * time.unit : value / this.perSecond

@@ -38,9 +38,10 @@ export function linesOf(sample: string, lineEnd: LineEnd): string[] {
   return lines
 }
 
-/** The width most rows have; 0 without rows. */
+/** The width most rows have, empty lines aside; 0 without rows. */
 export function usualWidth(rows: readonly (readonly string[])[]): number {
   const widths = new Map<number, number>()
-  for (const { length } of rows) widths.set(length, (widths.get(length) ?? 0) + 1)
+  for (const { length, 0: first = '' } of rows)
+    if (length > 1 || first.trim() !== '') widths.set(length, (widths.get(length) ?? 0) + 1)
   return [...widths].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 0
 }

@@ -1,9 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { unsaid } from '../../core/budget/findings/rule.ts'
+import { setupLoads } from '../../core/loads/ledger.ts'
 import { byTravel, readingOf, travelOf, twoPoint, zeroed } from '../../core/runs/calibration.ts'
 import { encodingOf } from '../../core/runs/encoding.ts'
+import { layRun } from '../../core/runs/lay.ts'
+import { previewRows } from '../../core/runs/preview.ts'
+import { readingProblems } from '../../core/runs/reading-problems.ts'
 import { close } from '../close.ts'
-import { imported } from '../core/runs/tables.ts'
+import { wholePlan } from '../core/plan/whole-plan.ts'
+import { detected, imported, tokenize } from '../core/runs/tables.ts'
 
 const seed = 20261125
 const number = fc.integer({ min: -999_999, max: 999_999 }).map(each => each / 1000)
@@ -76,6 +82,83 @@ describe('a table is the same table', () => {
     for (const size of [997, 65_536, 65_537, 100_000]) expect(taken(text, size)).toEqual(whole)
     expect(whole[0]).toHaveLength(4000)
   })
+})
+
+describe('any text at all', () => {
+  const marks = [',', ';', '\t', '|', ' ', '\n', '\r\n', '\r', '"', '\0']
+  const cells = [
+    '1',
+    '-2.5',
+    '1e300',
+    '1e-320',
+    'NaN',
+    'x',
+    'Infinity',
+    '12:30:01',
+    '2026-11-25',
+    '25/11/2026 10:00:00',
+    '-0',
+    '9'.repeat(400),
+    'time',
+    'front (mm)',
+    'é',
+  ]
+  const plan = wholePlan()
+  const { model, ledger } = setupLoads(plan, plan.setups[0]!)
+  /** Rows of which now and then one is broken. */
+  const broken = fc
+    .array(fc.tuple(number, fc.integer({ min: 0, max: 40 }), fc.constantFrom(...cells, ...marks)), { maxLength: 40 })
+    .map(rows =>
+      rows
+        .map(([value, odd, what], i) => [odd === 0 ? what : i * 0.01, value, odd === 1 ? what : -value].join(';'))
+        .join('\n'),
+    )
+  const anything = fc.array(fc.constantFrom(...marks, ...cells), { maxLength: 120 }).map(list => list.join(''))
+
+  it('is refused, or comes to times that rise and figures that are numbers', () =>
+    fc.assert(
+      fc.property(fc.oneof(broken, anything), fc.constantFrom('left out', 'goes on'), (text, backward) => {
+        const { reading, columns } = detected(text)
+        const time = reading.time.kind === 'rate' ? ({ kind: 'rate', rowsPerSecond: 100 } as const) : reading.time
+        previewRows(text, { ...reading, time }, 20, tokenize)
+        expect(readingProblems({ ...reading, time }, Math.max(1, columns.length))).toEqual([])
+        const end = imported(text, 7, { time, backward })
+        if (!end.ok) return
+        const { time: times, values } = end.table
+        expect(times.every((at, i) => Number.isFinite(at) && (i === 0 || at > times[i - 1]!))).toBe(true)
+        for (const readings of values) {
+          const channel = {
+            measures: 'wheel',
+            calibration: { scale: 1e-3, offset: 0 },
+            rideHeightAt: null,
+            fullDroopAt: null,
+            lowPass: null,
+          } as const
+          const laid = layRun(
+            model.axles[0]!,
+            ledger[0]!,
+            { time: times, readings, longestPause: null },
+            channel,
+            unsaid,
+          )
+          if (!laid.ok) continue
+          const { figures } = laid
+          const { share, histogram, shaftSpeeds, wheelMax, wheelMin, wheelMean, stopSpeedMax, duration } = figures
+          const all = [
+            ...Object.values(share),
+            ...histogram,
+            ...shaftSpeeds,
+            wheelMax,
+            wheelMin,
+            wheelMean,
+            stopSpeedMax,
+          ]
+          expect([all.filter(value => !Number.isFinite(value)), duration > 0]).toEqual([[], true])
+          close(share.droop + share.coilover + share.engagement, 1, { abs: 1e-9 })
+        }
+      }),
+      { seed, numRuns: 400 },
+    ))
 })
 
 describe('a calibration', () => {

@@ -124,6 +124,9 @@ describe('a cell', () => {
     ['NaN', false, Number.NaN],
     ['0x1f', false, Number.NaN],
     ['Infinity', false, Number.NaN],
+    ['1e300', false, Number.NaN],
+    ['9'.repeat(400), false, Number.NaN],
+    ['1764061234000000000', false, 1764061234000000000],
     ['1,5', false, Number.NaN],
     ['x', false, Number.NaN],
   ])('%j, decimal comma %s, is %d', (cell, comma, value) => expect(numberIn(cell, comma)).toBe(value))
