@@ -32,7 +32,12 @@ export function addSetup(store: Store): void {
     setups.map(each => each.name),
   )
   const problems = edit(store, `new setup ${name}`, (plan, here) => {
-    plan.setups.push({ ...current(here.setup), id, name })
+    plan.setups.push({
+      ...current(here.setup),
+      id,
+      name,
+      madeFrom: { setup: here.setup.id, changes: ['a copy of it'] },
+    })
   })
   if (problems.length > 0) return
   const next = store.read()

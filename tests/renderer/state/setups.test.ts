@@ -23,6 +23,7 @@ test('a new setup is a copy of the one shown, named Proposed first, shown and co
     ['proposed-2', 'Proposed 2'],
   ])
   expect(plan.setups[1]!.axles).toEqual(plan.setups[0]!.axles)
+  expect(plan.setups.map(({ madeFrom }) => madeFrom?.setup)).toEqual([undefined, 'as-found', 'proposed'])
   expect(view).toMatchObject({ setup: 'proposed-2', compared: 'proposed' })
   expect(store.read().history.past.map(({ label }) => label)).toEqual(['new setup Proposed', 'new setup Proposed 2'])
 })
