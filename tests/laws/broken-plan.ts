@@ -11,7 +11,7 @@ export interface Broken {
 
 /** JSON that is right at no place of any plan. */
 const NEVER_RIGHT = [
-  'false',
+  '[false]',
   '1e400',
   '-1e400',
   '1e300',
