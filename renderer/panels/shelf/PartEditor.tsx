@@ -1,3 +1,4 @@
+import type { Shelf } from '../../../core/changes/shelf.ts'
 import { type KeptOf, type PartKind, withoutPart, withPart } from '../../../core/changes/shelf-parts.ts'
 import type { LooseStop } from '../../../core/changes/stop-rules.ts'
 import type { Problem } from '../../../core/plan/problem.ts'
@@ -16,6 +17,9 @@ interface Props {
   readonly onGone: () => void
 }
 
+/** A part is judged by itself: what else is on the shelf has no say. */
+const NOTHING: Shelf = { stops: [], springs: [], tubes: [] }
+
 /** Everything about one part of the user’s own; what cannot be is refused in its field, and the part stays as it was. */
 export function PartEditor({ kept, kind, id, system, onGone }: Props) {
   const { shelf } = kept.read()
@@ -24,7 +28,7 @@ export function PartEditor({ kept, kind, id, system, onGone }: Props) {
   const next = (part: unknown) => withPart(shelf, kind, { ...entry, part } as KeptOf<typeof kind>)
   const common = {
     system,
-    wouldBe: (part: unknown): readonly Problem[] => shelfProblems(next(part)),
+    wouldBe: (part: unknown): readonly Problem[] => shelfProblems({ ...NOTHING, [kind]: [{ ...entry, part }] }),
     onChange: (part: unknown, what: string) => void kept.change(`${entry.name}: ${what}`, next(part)),
   }
   return (
