@@ -1,5 +1,4 @@
 import type { AxleBudget } from '../budget/results.ts'
-import type { BumpLimit } from '../corner/corner-model.ts'
 import type { Quantity } from '../units/quantity.ts'
 
 /** One number of an axle's budget whose sureness is asked for. */
@@ -9,145 +8,107 @@ export interface Figure {
   /** As people name it. */
   readonly name: string
   readonly quantity: Quantity
-  /** NaN where the axle has none, such as an engagement without a stop. */
-  readonly of: (axle: AxleBudget) => number
 }
 
-/** Zones stand in this order, from full droop up. */
-const ORDER = { droop: 0, coilover: 1, engagement: 2 } as const
+const figure = (id: string, name: string, quantity: Quantity): Figure => ({ id, name, quantity })
 
-const zone = ({ zones }: AxleBudget, id: keyof typeof ORDER) => zones[ORDER[id]]!
-
-/** Where each thing that could end bump would, whichever comes first. */
-const LIMITS: readonly (readonly [BumpLimit, string])[] = [
-  ['stop closed', 'stop closed at'],
-  ['shock closed', 'shock closed at'],
-  ['coil bind', 'coil bind at'],
-  ['chassis contact', 'chassis contact at'],
-  ['linkage end', 'linkage end at'],
-]
-
+/** In the order `readFigures` reads them. */
 export const FIGURES: readonly Figure[] = [
-  { id: 'travel.bump', name: 'bump travel', quantity: 'length', of: ({ travel }) => travel.bump },
-  { id: 'travel.droop', name: 'droop travel', quantity: 'length', of: ({ travel }) => travel.droop },
-  { id: 'travel.total', name: 'whole travel', quantity: 'length', of: ({ travel }) => travel.total },
-  { id: 'engagement.wheel', name: 'engagement', quantity: 'length', of: ({ engagement }) => engagement?.wheel ?? NaN },
-  {
-    id: 'engagement.shock',
-    name: 'shaft in at engagement',
-    quantity: 'length',
-    of: ({ engagement }) => engagement?.shock ?? NaN,
-  },
-  {
-    id: 'engagement.share',
-    name: 'share on the coilover',
-    quantity: 'share',
-    of: ({ engagement }) => engagement?.share ?? NaN,
-  },
-  {
-    id: 'engagement.force',
-    name: 'force before engagement',
-    quantity: 'force',
-    of: ({ engagement }) => engagement?.force ?? NaN,
-  },
-  { id: 'zones.coilover.length', name: 'coilover zone', quantity: 'length', of: axle => zone(axle, 'coilover').length },
-  {
-    id: 'zones.engagement.length',
-    name: 'engagement zone',
-    quantity: 'length',
-    of: axle => zone(axle, 'engagement').length,
-  },
-  {
-    id: 'zones.droop.energy',
-    name: 'energy of the droop zone',
-    quantity: 'energy',
-    of: axle => zone(axle, 'droop').energy,
-  },
-  {
-    id: 'zones.coilover.energy',
-    name: 'energy of the coilover zone',
-    quantity: 'energy',
-    of: axle => zone(axle, 'coilover').energy,
-  },
-  {
-    id: 'zones.engagement.energy',
-    name: 'energy of the engagement zone',
-    quantity: 'energy',
-    of: axle => zone(axle, 'engagement').energy,
-  },
-  { id: 'crossover', name: 'crossover', quantity: 'length', of: ({ crossover }) => crossover ?? NaN },
-  {
-    id: 'beforeStop',
-    name: 'left before the stop at rest',
-    quantity: 'length',
-    of: axle => (axle.engagement?.wheel ?? NaN) - axle.static.position,
-  },
-  { id: 'static.position', name: 'static position', quantity: 'length', of: axle => axle.static.position },
-  {
-    id: 'static.springForce',
-    name: 'springs at rest',
-    quantity: 'force',
-    of: axle => axle.static.springForce,
-  },
-  {
-    id: 'static.sprungWeight',
-    name: 'sprung weight',
-    quantity: 'force',
-    of: axle => axle.static.sprungWeight,
-  },
-  { id: 'static.stopForce', name: 'stop at rest', quantity: 'force', of: axle => axle.static.stopForce },
-  { id: 'static.rideForce', name: 'held at ride height', quantity: 'force', of: axle => axle.static.rideForce },
-  {
-    id: 'mainSpring.leftAtRide',
-    name: 'main spring left at ride height',
-    quantity: 'length',
-    of: ({ mainSpring }) => mainSpring.leftAtRide,
-  },
-  {
-    id: 'mainSpring.leftAtBump',
-    name: 'main spring left at full bump',
-    quantity: 'length',
-    of: ({ mainSpring }) => mainSpring.leftAtBump,
-  },
-  {
-    id: 'mainSpring.leftAtEngagement',
-    name: 'main spring left at engagement',
-    quantity: 'length',
-    of: ({ mainSpring }) => mainSpring.leftAtEngagement ?? Number.NaN,
-  },
-  { id: 'shockLeftAtBump', name: 'shock left at full bump', quantity: 'length', of: axle => axle.shockLeftAtBump },
-  { id: 'ride.motionRatio', name: 'motion ratio', quantity: 'ratio', of: ({ ride }) => ride.motionRatio },
-  { id: 'ride.wheelRate', name: 'wheel rate', quantity: 'rate', of: ({ ride }) => ride.wheelRate },
-  { id: 'ride.frequency', name: 'ride frequency', quantity: 'frequency', of: ({ ride }) => ride.frequency },
-  {
-    id: 'ride.frequencyOnTire',
-    name: 'ride frequency with the tire',
-    quantity: 'frequency',
-    of: ({ ride }) => ride.frequencyOnTire,
-  },
-  {
-    id: 'ride.frequencyPastEngagement',
-    name: 'ride frequency past engagement',
-    quantity: 'frequency',
-    of: ({ ride }) => ride.frequencyPastEngagement ?? Number.NaN,
-  },
-  ...LIMITS.map(
-    ([limit, name]): Figure => ({
-      id: `limits.${limit}`,
-      name,
-      quantity: 'length',
-      of: ({ limits }) => limits[limit] ?? Number.NaN,
-    }),
-  ),
-  { id: 'bump.forceSlow', name: 'force at full bump, slow gas', quantity: 'force', of: ({ bump }) => bump.forceSlow },
-  { id: 'bump.forceFast', name: 'force at full bump, fast gas', quantity: 'force', of: ({ bump }) => bump.forceFast },
-  {
-    id: 'bump.stopForceFast',
-    name: 'stop at full bump, fast gas',
-    quantity: 'force',
-    of: ({ bump }) => bump.stopForceFast,
-  },
+  figure('travel.bump', 'bump travel', 'length'),
+  figure('travel.droop', 'droop travel', 'length'),
+  figure('travel.total', 'whole travel', 'length'),
+  figure('engagement.wheel', 'engagement', 'length'),
+  figure('engagement.shock', 'shaft in at engagement', 'length'),
+  figure('engagement.share', 'share on the coilover', 'share'),
+  figure('engagement.force', 'force before engagement', 'force'),
+  figure('zones.coilover.length', 'coilover zone', 'length'),
+  figure('zones.engagement.length', 'engagement zone', 'length'),
+  figure('zones.droop.energy', 'energy of the droop zone', 'energy'),
+  figure('zones.coilover.energy', 'energy of the coilover zone', 'energy'),
+  figure('zones.engagement.energy', 'energy of the engagement zone', 'energy'),
+  figure('crossover', 'crossover', 'length'),
+  figure('beforeStop', 'left before the stop at rest', 'length'),
+  figure('static.position', 'static position', 'length'),
+  figure('static.springForce', 'springs at rest', 'force'),
+  figure('static.sprungWeight', 'sprung weight', 'force'),
+  figure('static.stopForce', 'stop at rest', 'force'),
+  figure('static.rideForce', 'held at ride height', 'force'),
+  figure('mainSpring.leftAtRide', 'main spring left at ride height', 'length'),
+  figure('mainSpring.leftAtBump', 'main spring left at full bump', 'length'),
+  figure('mainSpring.leftAtEngagement', 'main spring left at engagement', 'length'),
+  figure('shockLeftAtBump', 'shock left at full bump', 'length'),
+  figure('ride.motionRatio', 'motion ratio', 'ratio'),
+  figure('ride.wheelRate', 'wheel rate', 'rate'),
+  figure('ride.frequency', 'ride frequency', 'frequency'),
+  figure('ride.frequencyOnTire', 'ride frequency with the tire', 'frequency'),
+  figure('ride.frequencyPastEngagement', 'ride frequency past engagement', 'frequency'),
+  figure('limits.stop closed', 'stop closed at', 'length'),
+  figure('limits.shock closed', 'shock closed at', 'length'),
+  figure('limits.coil bind', 'coil bind at', 'length'),
+  figure('limits.chassis contact', 'chassis contact at', 'length'),
+  figure('limits.linkage end', 'linkage end at', 'length'),
+  figure('bump.forceSlow', 'force at full bump, slow gas', 'force'),
+  figure('bump.forceFast', 'force at full bump, fast gas', 'force'),
+  figure('bump.stopForceFast', 'stop at full bump, fast gas', 'force'),
 ]
+
+/** Where an axle has no such number, such as an engagement without a stop. */
+const NONE = Number.NaN
+
+/**
+ * Reads FIGURES off a budget, one after the other: trials do so ten thousand times, so it is written out.
+ * @param into gets them from place `at` on; NaN where the axle has none
+ */
+export function readFigures(axle: AxleBudget, into: Float64Array, at = 0): void {
+  const { travel, engagement, static: rest, mainSpring, ride, limits, bump } = axle
+  // From full droop up.
+  const droop = axle.zones[0]
+  const coilover = axle.zones[1]
+  const past = axle.zones[2]
+  into[at] = travel.bump
+  into[at + 1] = travel.droop
+  into[at + 2] = travel.total
+  into[at + 3] = engagement === null ? NONE : engagement.wheel
+  into[at + 4] = engagement === null ? NONE : engagement.shock
+  into[at + 5] = engagement === null ? NONE : engagement.share
+  into[at + 6] = engagement === null ? NONE : engagement.force
+  into[at + 7] = coilover!.length
+  into[at + 8] = past!.length
+  into[at + 9] = droop!.energy
+  into[at + 10] = coilover!.energy
+  into[at + 11] = past!.energy
+  into[at + 12] = axle.crossover ?? NONE
+  into[at + 13] = engagement === null ? NONE : engagement.wheel - rest.position
+  into[at + 14] = rest.position
+  into[at + 15] = rest.springForce
+  into[at + 16] = rest.sprungWeight
+  into[at + 17] = rest.stopForce
+  into[at + 18] = rest.rideForce
+  into[at + 19] = mainSpring.leftAtRide
+  into[at + 20] = mainSpring.leftAtBump
+  into[at + 21] = mainSpring.leftAtEngagement ?? NONE
+  into[at + 22] = axle.shockLeftAtBump
+  into[at + 23] = ride.motionRatio
+  into[at + 24] = ride.wheelRate
+  into[at + 25] = ride.frequency
+  into[at + 26] = ride.frequencyOnTire
+  into[at + 27] = ride.frequencyPastEngagement ?? NONE
+  into[at + 28] = limits['stop closed'] ?? NONE
+  into[at + 29] = limits['shock closed'] ?? NONE
+  into[at + 30] = limits['coil bind'] ?? NONE
+  into[at + 31] = limits['chassis contact'] ?? NONE
+  into[at + 32] = limits['linkage end'] ?? NONE
+  into[at + 33] = bump.forceSlow
+  into[at + 34] = bump.forceFast
+  into[at + 35] = bump.stopForceFast
+}
+
+/** The same as a list. */
+export function figuresOf(axle: AxleBudget): Float64Array {
+  const figures = new Float64Array(FIGURES.length)
+  readFigures(axle, figures)
+  return figures
+}
 
 /** The figures the ranking of measurements goes by when none is named. */
 export const HEADLINES: readonly string[] = ['zones.coilover.length', 'static.position', 'bump.forceFast']

@@ -4,7 +4,7 @@ import type { AxleId } from '../plan/schema.ts'
 import type { Quantity } from '../units/quantity.ts'
 import { agree, BAND, firstOrderBand, type Range } from './agreement.ts'
 import { standardUncertainty } from './distribution.ts'
-import { FIGURES } from './figures.ts'
+import { FIGURES, figuresOf } from './figures.ts'
 import { combined, type Slopes, slopesOf } from './first-order.ts'
 import { kinksOf } from './kinks.ts'
 import { BLOCK } from './monte-carlo.ts'
@@ -55,10 +55,7 @@ const STEP = 1e-3
 
 /** Slopes of every figure over every variable. */
 function slopes({ trial, plan }: Trials): Slopes {
-  const figures = (deviations: readonly number[]): number[] => {
-    const budget = axleBudget(trial.put(deviations), plan)
-    return FIGURES.map(({ of }) => of(budget))
-  }
+  const figures = (deviations: readonly number[]): number[] => [...figuresOf(axleBudget(trial.put(deviations), plan))]
   return slopesOf(
     figures,
     trial.variables.map(({ halfWidth }) => STEP * halfWidth),
@@ -97,8 +94,9 @@ export function surenessOf(
     kinks ??= kinksOf(trials, ordered)
     return kinks(figure)
   }
-  const figures = FIGURES.flatMap(({ id, name, quantity, of }, i): FigureBand[] => {
-    const value = of(nominal)
+  const nominals = figuresOf(nominal)
+  const figures = FIGURES.flatMap(({ id, name, quantity }, i): FigureBand[] => {
+    const value = nominals[i]!
     const values = gathered(ordered.map(({ figures }) => figures[i]!))
     const present = sorted(values)
     if (Number.isNaN(value) || present.length === 0) return []

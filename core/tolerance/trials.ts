@@ -2,7 +2,7 @@ import { axleBudget } from '../budget/budget.ts'
 import { unsaid } from '../budget/findings/rule.ts'
 import type { Severity } from '../budget/results.ts'
 import type { Axle, Plan } from '../plan/schema.ts'
-import { FIGURES } from './figures.ts'
+import { FIGURES, readFigures } from './figures.ts'
 import { type Measured, measuredOf } from './measured.ts'
 import { BLOCK, runBlock } from './monte-carlo.ts'
 import { ON_GAS, REGIMES } from './regimes.ts'
@@ -35,19 +35,27 @@ export function trialsOf(plan: Plan, axle: Axle, seed = USUAL_SEED): Trials {
   return { axle, plan: { units: plan.units, targets: plan.targets }, measured, trial: trialAxle(axle, measured), seed }
 }
 
-/** Whether each of FIGURES rests on the gas at the end of the stroke. */
-const onGas = FIGURES.map(({ id }) => ON_GAS.test(id))
+/** Places of those of FIGURES that rest on the gas at the end of the stroke. */
+const onGas = FIGURES.flatMap(({ id }, i) => (ON_GAS.test(id) ? [i] : []))
+
+/** One list for each of FIGURES from the figures of one trial after the other. */
+const columnsOf = (rows: Float64Array): Float64Array[] =>
+  FIGURES.map((_, i) => {
+    const column = new Float64Array(BLOCK)
+    for (let number = 0; number < BLOCK; number += 1) column[number] = rows[number * FIGURES.length + i]!
+    return column
+  })
 
 /** Works through one block of trials: each the whole budget of the axle with every measurement off by chance, within its tolerance. */
 export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlock {
-  const figures = FIGURES.map(() => new Float64Array(BLOCK))
+  const rows = new Float64Array(FIGURES.length * BLOCK)
   const regimes = REGIMES.map(() => ({ names: [] as string[], of: new Uint8Array(BLOCK) }))
   const findings: Record<string, { severity: Severity; count: number }> = {}
   runBlock(trial.variables, seed, block, (deviations, number) => {
     const budget = axleBudget(trial.put(deviations), plan, undefined, unsaid)
     const { gasLasts } = trial
-    for (let i = 0; i < FIGURES.length; i += 1)
-      figures[i]![number] = gasLasts || !onGas[i]! ? FIGURES[i]!.of(budget) : Number.NaN
+    readFigures(budget, rows, number * FIGURES.length)
+    if (!gasLasts) for (const i of onGas) rows[number * FIGURES.length + i] = Number.NaN
     for (let i = 0; i < REGIMES.length; i += 1) {
       const regime = regimes[i]!
       const name = REGIMES[i]!.of(budget, gasLasts)
@@ -60,5 +68,5 @@ export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlo
       else found.count += 1
     }
   })
-  return { block, figures, regimes, findings }
+  return { block, figures: columnsOf(rows), regimes, findings }
 }
