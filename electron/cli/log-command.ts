@@ -4,11 +4,13 @@ import { type AxleLedger, setupLoads } from '../../core/loads/ledger.ts'
 import { sayIn } from '../../core/loads/saying.ts'
 import type { AxleModel } from '../../core/loads/setup-model.ts'
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
+import { demandOfRun, type RunDemand } from '../../core/runs/demand.ts'
 import { engagementFinding } from '../../core/runs/engagement-words.ts'
 import type { RunFinding } from '../../core/runs/findings.ts'
 import type { KeptChannel } from '../../core/runs/kept-run.ts'
 import { type LaidRun, layRun, type NotLaid } from '../../core/runs/lay.ts'
 import { type SeenEngagement, seeEngagement } from '../../core/runs/seen-engagement.ts'
+import { strokesAMinute } from '../../core/runs/strokes.ts'
 import { reason } from '../services/reason.ts'
 import type { Io } from './io.ts'
 import type { Printed } from './loads-command.ts'
@@ -25,6 +27,9 @@ export interface LaidChannel {
   /** Where the run itself shows that pad and stop meet. */
   readonly seen: SeenEngagement
   readonly findings: readonly RunFinding[]
+  /** As STROKE_SHARES has them. */
+  readonly strokes: readonly number[]
+  readonly asked: RunDemand | null
 }
 
 /** All there is to say about a run. */
@@ -94,7 +99,16 @@ async function logOf(plan: Plan, file: string, options: LogOptions, io: Io): Pro
     if (!laid.ok) return refuse(notLaid(laid, channel, file, options))
     const seen = seeEngagement(axle.model, laid.asRecorded)
     const elsewhere = engagementFinding(seen, axle.model.engagement, say)
-    return { channel, laid, seen, findings: [...laid.findings, ...(elsewhere === null ? [] : [elsewhere])] }
+    const strokes = strokesAMinute(axle.model, laid.run)
+    const asked = demandOfRun(axle.model, axle.rest, laid.run)
+    return {
+      channel,
+      laid,
+      seen,
+      strokes,
+      asked,
+      findings: [...laid.findings, ...(elsewhere === null ? [] : [elsewhere])],
+    }
   })
   const keep = async (name: string | undefined) =>
     name === undefined ? null : (await import('./log-keep.ts')).keepBesidePlan(planFile, setup, run)

@@ -2,6 +2,7 @@ import { sayIn } from '../../core/loads/saying.ts'
 import { NOT_TOLD } from '../../core/runs/demand.ts'
 import type { Detected } from '../../core/runs/detect.ts'
 import { engagementWords } from '../../core/runs/engagement-words.ts'
+import { STROKE_SHARES } from '../../core/runs/strokes.ts'
 import type { TableFaults } from '../../core/runs/table-import.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import { findingText } from './finding-text.ts'
@@ -78,6 +79,12 @@ function rowsOf({ plan, axle }: Log, channels: readonly LaidChannel[]): string[]
     row('mean wheel', ({ laid }) => length(laid.figures.wheelMean, system)),
     row('standing still at', ({ laid }) =>
       laid.figures.still === null ? 'never still' : length(laid.figures.still, system),
+    ),
+    row('asked for above static', ({ asked }) =>
+      asked === null ? 'nothing' : `${length(asked.amplitude, system)}${asked.atLeast ? ' or more' : ''}`,
+    ),
+    ...STROKE_SHARES.map((share, i) =>
+      row(`strokes over ${100 * share} % of the travel`, ({ strokes }) => `${strokes[i]!.toFixed(1)} a minute`),
     ),
     ...channels[0]!.laid.figures.beyond.map((place, i) =>
       row(`beyond ${place.label}`, ({ laid }) => percent(laid.figures.beyond[i]!.share)),
