@@ -8,12 +8,12 @@ import { highestMoment } from '../charts/terrain/moment.ts'
 import { TerrainPlate } from '../charts/terrain/TerrainPlate.tsx'
 import { durationOf, hasStop, type RiddenSetup, type TerrainView } from '../charts/terrain/terrain-scene.ts'
 import { goToFinding } from '../panels/findings/go-to-finding.ts'
+import { ResultAnnouncer } from '../panels/notices/ResultAnnouncer.tsx'
 import { terrainName } from '../panels/terrain/describe.ts'
 import { figureRows, spokenFigures } from '../panels/terrain/figures.ts'
 import { NoTerrain } from '../panels/terrain/NoTerrain.tsx'
 import { noRideWords, standsWords } from '../panels/terrain/outcome-words.ts'
 import { type Bringing, looksLikeRoad, useBringing, useOwnRoad } from '../panels/terrain/own-road.ts'
-import { RideAnnouncer } from '../panels/terrain/RideAnnouncer.tsx'
 import { RideFindings } from '../panels/terrain/RideFindings.tsx'
 import { RideSweep } from '../panels/terrain/RideSweep.tsx'
 import { RideTable } from '../panels/terrain/RideTable.tsx'
@@ -168,7 +168,7 @@ function Riding({ bringing }: { readonly bringing: Bringing }) {
           </div>
         )}
       </div>
-      <RideAnnouncer
+      <ResultAnnouncer
         said={
           found.settled
             ? spokenFigures(

@@ -1,8 +1,9 @@
 import type { ProposeView, Proposing } from '../../state/proposing.ts'
+import { ResultAnnouncer } from '../notices/ResultAnnouncer.tsx'
 
 /** How far the candidates are, with a way to stop them; or why there are none, with a way to begin again. */
 export function ProposeWork({ proposing, view }: { proposing: Proposing; view: ProposeView }) {
-  const { fault, stopped, running, done, of } = view
+  const { fault, stopped, running, done, of, proposals } = view
   if (fault !== null)
     return (
       <p className="sure-state" role="alert">
@@ -21,7 +22,10 @@ export function ProposeWork({ proposing, view }: { proposing: Proposing; view: P
         </button>
       </p>
     )
-  if (!running) return null
+  if (!running)
+    return proposals === null ? null : (
+      <ResultAnnouncer said={`${proposals.feasible} of ${proposals.order.length} candidates meet every target.`} />
+    )
   return (
     <p className="sure-state">
       <progress max={Math.max(1, of)} value={done} aria-label="Candidates worked out" /> {done.toLocaleString('en-US')}{' '}

@@ -9,7 +9,7 @@ import type { Recordings } from '../../state/recordings.ts'
 import { resultsShown, shownAxle, shownSetup } from '../../state/selectors.ts'
 import { showAxle } from '../../state/view.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
-import { RideAnnouncer } from '../terrain/RideAnnouncer.tsx'
+import { ResultAnnouncer } from '../notices/ResultAnnouncer.tsx'
 import { RideTable } from '../terrain/RideTable.tsx'
 import { usePlayback } from '../terrain/use-playback.ts'
 import { BeyondLoads } from './BeyondLoads.tsx'
@@ -133,7 +133,7 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
           </div>
         )}
       </div>
-      <RideAnnouncer said={laid === null || working ? '' : spokenRun(name, rows)} />
+      <ResultAnnouncer said={laid === null || working ? '' : spokenRun(name, rows)} />
       <div className="terrain-below">
         <RideTable
           rows={rows}

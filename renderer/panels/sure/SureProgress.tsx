@@ -1,4 +1,5 @@
 import { useSure, useSureView } from '../../sure-context.ts'
+import { ResultAnnouncer } from '../notices/ResultAnnouncer.tsx'
 
 /** How far the trials are, with a way to stop them; or why there are none, with a way to begin. */
 export function SureProgress() {
@@ -10,6 +11,7 @@ export function SureProgress() {
         {sureness.trials.toLocaleString('en-US')} trials
         {ledger === null ? '' : `, ${ledger.trials.toLocaleString('en-US')} of the loads`}, each with every measurement
         off by chance, within its tolerance.
+        <ResultAnnouncer said={`${sureness.trials} trials are done. The figures are in the table.`} />
       </p>
     )
   if (fault !== null)

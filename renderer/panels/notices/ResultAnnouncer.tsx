@@ -3,8 +3,8 @@ import { useEffect, useState } from 'react'
 /** Quiet before new figures are read out, ms: typing is not interrupted. */
 const PAUSE = 1000
 
-/** Reads the figures of a ride out when they have changed and the hands rest. */
-export function RideAnnouncer({ said }: { readonly said: string }) {
+/** Reads out what long work came to, when that has changed and the hands rest; nothing while it is empty. */
+export function ResultAnnouncer({ said }: { readonly said: string }) {
   const [shown, setShown] = useState('')
   useEffect(() => {
     if (said === '' || said === shown) return
@@ -12,8 +12,8 @@ export function RideAnnouncer({ said }: { readonly said: string }) {
     return () => clearTimeout(timer)
   }, [said, shown])
   return (
-    <p className="spoken" aria-live="polite">
+    <span className="spoken" aria-live="polite">
       {shown}
-    </p>
+    </span>
   )
 }
