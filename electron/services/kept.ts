@@ -2,6 +2,8 @@ import { randomUUID } from 'node:crypto'
 import { mkdir, readdir, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
+import { readLeniently } from '../../core/plan/lenient-json.ts'
+import { whyNotPlan } from '../contract/plan-text.ts'
 import type { LatestWriter } from './latest-writer.ts'
 import { digest } from './plan-file.ts'
 import { refusal } from './reason.ts'
@@ -21,10 +23,22 @@ const schema = z.strictObject({
   at: z.iso.datetime(),
 })
 
+/** What a copy cannot do without. */
+const partial = schema.pick({ name: true, path: true, basis: true, text: true })
+
 export type KeptCopy = Omit<z.infer<typeof schema>, 'format' | 'version'>
 
 /** How long the history of a plan that is safe in its file stays, ms: a season. */
 const historyStays = 180 * 24 * 3600 * 1000
+
+/** The plan in a damaged copy, where that much of it is whole; null where it is not. */
+function restOf(key: string, damaged: string): KeptCopy | null {
+  const found = readLeniently(damaged)
+  const { name, path, basis, text } = (typeof found === 'object' && found !== null ? found : {}) as Partial<KeptCopy>
+  const known = partial.safeParse({ name, path, basis, text })
+  if (!known.success || whyNotPlan(known.data.text) !== null) return null
+  return { ...known.data, key, at: new Date().toISOString() }
+}
 
 /** Whether the copy has changes its file has not. */
 export const isUnsaved = (copy: KeptCopy): boolean => digest(copy.text) !== copy.basis
@@ -38,10 +52,28 @@ export function keptCopies(folder: string, writer: LatestWriter, report: (senten
     await writer.write(fileOf(copy.key), JSON.stringify({ format: 'stopgap-kept', version: 1, ...copy }))
   }
 
-  async function find(key: string): Promise<KeptCopy | null> {
+  /** Two that look for the same copy at once find the same, also when it has to be mended first. */
+  const looking = new Map<string, Promise<KeptCopy | null>>()
+  function find(key: string): Promise<KeptCopy | null> {
+    const known = looking.get(key)
+    if (known !== undefined) return known
+    const found = look(key).finally(() => looking.delete(key))
+    looking.set(key, found)
+    return found
+  }
+
+  async function look(key: string): Promise<KeptCopy | null> {
     const read = await readStored(fileOf(key), schema, 'The kept copy of a plan')
-    if (read.kind === 'lost') report(read.report)
-    if (read.kind !== 'value') return null
+    if (read.kind === 'missing') return null
+    if (read.kind === 'lost') {
+      const rest = read.text === undefined ? null : restOf(key, read.text)
+      if (rest === null) report(read.report)
+      else {
+        report(`${read.report} The plan in it could be read; the steps to undo could not.`)
+        await keep(rest)
+      }
+      return rest
+    }
     const { format: _format, version: _version, ...copy } = read.value
     return copy
   }

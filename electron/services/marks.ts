@@ -12,6 +12,8 @@ type Mark = z.infer<typeof schema>
 const beat = 15_000
 /** A mark nobody has renewed for this long, ms, was left behind, whatever program has its number now. */
 const staleAfter = 60_000
+/** What was left behind is removed after a day, ms. */
+const longAgo = 24 * 3600 * 1000
 const ending = '.json'
 
 /**
@@ -116,12 +118,13 @@ export function marksIn(folder: string) {
     }
   }
 
-  /** Removes what ended programs left. */
+  /** Removes what ended programs left long ago: a mark from just now may be about to be somebody's. */
   async function tidy(): Promise<void> {
     try {
       for (const name of await readdir(folder)) {
         const path = join(folder, name)
-        if ((await holderOf(path)) === null) await rm(path, { force: true })
+        const { mtimeMs } = await stat(path)
+        if (Date.now() - mtimeMs > longAgo && (await holderOf(path)) === null) await rm(path, { force: true })
       }
     } catch (error) {
       if (refusal(error) === null) throw error

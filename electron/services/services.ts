@@ -84,11 +84,7 @@ export function createServices(options: ServiceOptions): Services {
   /** Finds out, before the first change has to be kept, whether that can be done at all. */
   async function madeReady(): Promise<void> {
     await shelves.attempt(mkdir(options.data, { recursive: true, mode: 0o700 }))
-    await Promise.all([
-      shelves.attempt(shelves.settings.change({})),
-      shelves.attempt(shelves.kept.tidy(Date.now())),
-      shelves.marks.tidy(),
-    ])
+    await Promise.all([shelves.attempt(shelves.settings.change({})), shelves.attempt(shelves.kept.tidy(Date.now()))])
   }
 
   /** The window waits for this with nothing to show: what can go on at once, does. */
@@ -103,6 +99,7 @@ export function createServices(options: ServiceOptions): Services {
     shown = true
     await ready
     const left = await attempted(gatherLeftBehind(shelves))
+    await shelves.marks.tidy()
     const report = together([...reports, ...left, ...shelves.takeReports()])
     return {
       document,

@@ -6,8 +6,8 @@ import { reason, refusal } from './reason.ts'
 export type Stored<T> =
   | { kind: 'value'; value: T }
   | { kind: 'missing' }
-  /** Damaged or unreadable; `report` says so in a sentence. A damaged file is kept under another name. */
-  | { kind: 'lost'; report: string }
+  /** Damaged or unreadable; `report` says so in a sentence. A damaged file is kept under another name; `text` is what stands in it. */
+  | { kind: 'lost'; report: string; text?: string }
 
 /** Reads one of the application's own files. What does not fit its schema is put aside, never overwritten. */
 export async function readStored<T>(path: string, schema: z.ZodType<T>, what: string): Promise<Stored<T>> {
@@ -29,7 +29,7 @@ export async function readStored<T>(path: string, schema: z.ZodType<T>, what: st
     return { kind: 'lost', report: `${what} cannot be used, and could not be put aside: ${reason(error)}.` }
   }
   const was = isNewer(value) ? 'was written by a newer Stopgap' : 'was damaged'
-  return { kind: 'lost', report: `${what} ${was}. It was kept as ${basename(aside)} in Stopgap’s own folder.` }
+  return { kind: 'lost', report: `${what} ${was}. It was kept as ${basename(aside)} in Stopgap’s own folder.`, text }
 }
 
 /** All our own files are of version 1 so far. */

@@ -1,5 +1,5 @@
 import { readdir, readFile, truncate, writeFile } from 'node:fs/promises'
-import { basename } from 'node:path'
+import { basename, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { readPlan } from '../../../core/plan/parse.ts'
 import { type Desk, newDesk } from '../desk.ts'
@@ -86,5 +86,28 @@ describe('a damaged file', () => {
     })
     expect(await readFile(`${desk.home}/${aside}`)).toEqual(damaged)
     expect(await readFile(file, 'utf8')).toBe(planText('Mine'))
+  })
+})
+
+describe('a damaged copy of what was never saved', () => {
+  it.each([
+    ['cut in its history', (copy: string) => copy.slice(0, copy.indexOf('"history"') + 30), planText('Mine'), true],
+    ['cut in its plan', (copy: string) => copy.slice(0, copy.indexOf('cornerMass')), planText('A plan'), false],
+  ])('%s is kept under another name, and its plan is there where it is whole', async (_, spoil, shown, isRead) => {
+    const desk = await newDesk()
+    const file = await desk.put('Rear.stopgap')
+    const services = desk.run({ file })
+    const { key, token, name, basis } = (await services.handlers.start({})).document
+    await services.handlers.keep({ key, token, name, basis, text: planText('Mine'), history: 'h'.repeat(100) })
+    const kept = join(desk.data, 'kept')
+    const [copy] = await readdir(kept)
+    await writeFile(join(kept, copy!), spoil(await readFile(join(kept, copy!), 'utf8')))
+    const { document, report } = await desk.run({ file }).handlers.start({})
+    expect(document).toMatchObject({ text: shown, recovered: isRead, history: undefined })
+    expect(report).toMatch(
+      /^The kept copy of a plan was damaged\. It was kept as \S+\.damaged-\d+ in Stopgap’s own folder\./,
+    )
+    expect(report?.includes('could be read')).toBe(isRead)
+    expect((await readdir(kept)).filter(each => each.includes('.damaged-'))).toHaveLength(1)
   })
 })
