@@ -20,6 +20,7 @@ import {
   whoops,
 } from '../published/ride-equations.ts'
 import type { Benchmark } from './benchmark.ts'
+import { twoBesideOne } from './in-workers.ts'
 import { inTurn } from './stopwatch.ts'
 
 /** Nine seconds of whoops that touch the stop at nearly every wave. */
@@ -93,6 +94,10 @@ function byLsoda(tolerance: number, count: number, rounds: number): { seconds: n
 const withoutScipy = (): string | null =>
   spawnSync('python3', ['-c', 'import scipy.integrate']).status === 0 ? null : 'python3 has no SciPy here'
 
+/** Speeds of a sweep, m/s, a few to a share. */
+const SPEEDS = 160
+const speeds = Array.from({ length: SPEEDS / 4 }, (_, i) => Array.from({ length: 4 }, (_, j) => 6 + (4 * i + j) / 20))
+
 const what = 'nine seconds of whoops, to a hundredth of a millimetre'
 
 export const rides: readonly Benchmark[] = [
@@ -148,5 +153,11 @@ export const rides: readonly Benchmark[] = [
       )
       return { unit: 'ns', value, reference: byLsoda(tight, later.length, 15).seconds * 1e9 }
     },
+  },
+  {
+    name: `${SPEEDS} rides of a sweep, two workers beside one`,
+    reference: 'the time one worker takes; 1.8 times as fast is asked',
+    budget: 1 / 1.8,
+    measure: () => twoBesideOne('./ride-worker.ts', speeds.slice(0, 20), speeds),
   },
 ]
