@@ -1,12 +1,12 @@
-import type { LaidRun, NotLaid } from '../../core/runs/lay.ts'
+import type { NotLaid } from '../../core/runs/lay.ts'
 import type { RunClient } from '../workers/run-client.ts'
-import type { RunAsk } from '../workers/run-messages.ts'
+import type { LaidWheel, RunAsk } from '../workers/run-messages.ts'
 
 export type LayAsk = Extract<RunAsk, { kind: 'lay' }>
 
 export interface LaidView {
   /** What came of it last. One of another run or channel is not shown while this one is worked out. */
-  readonly laid: LaidRun | null
+  readonly laid: LaidWheel | null
   readonly notLaid: NotLaid | null
   /** The one it is of. */
   readonly of: LayAsk | null

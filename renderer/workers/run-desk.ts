@@ -6,13 +6,17 @@ import { decodeRun, encodeRun } from '../../core/plan/kept-run-file.ts'
 import { ride } from '../../core/ride/ride.ts'
 import { byTravel, readingAt } from '../../core/runs/calibration.ts'
 import { rideAsRun } from '../../core/runs/compare.ts'
+import { demandOfRun } from '../../core/runs/demand.ts'
 import { detectReading } from '../../core/runs/detect.ts'
 import { ENCODING_SAMPLE, encodingOf } from '../../core/runs/encoding.ts'
+import { engagementFinding, engagementWords } from '../../core/runs/engagement-words.ts'
 import { runFigures } from '../../core/runs/figures.ts'
 import type { Sha256 } from '../../core/runs/kept-run.ts'
-import { layRun } from '../../core/runs/lay.ts'
+import { type LaidRun, layRun, type NotLaid } from '../../core/runs/lay.ts'
 import { previewRows } from '../../core/runs/preview.ts'
 import { readingProblems } from '../../core/runs/reading-problems.ts'
+import { type SeenEngagement, seeEngagement } from '../../core/runs/seen-engagement.ts'
+import { strokesAMinute } from '../../core/runs/strokes.ts'
 import { TableImport } from '../../core/runs/table-import.ts'
 import type { Tokenize } from '../../core/runs/table-text.ts'
 import { longestRun } from '../../electron/contract/contract.ts'
@@ -20,12 +24,14 @@ import { bytesOf, textOf } from './base64.ts'
 import type {
   Encoded,
   LaidOver,
+  LaidWheel,
   Looked,
   Restored,
   RiddenAsRun,
   RunAnswers,
   RunAsk,
   Scaled,
+  SeenBeside,
   WasRead,
 } from './run-messages.ts'
 
@@ -65,6 +71,7 @@ const ends = (time: Float64Array): { start: number; end: number } => ({ start: t
 /** Answers questions about recorded runs, and holds those that were read. Files are read piece by piece and never written. */
 export class RunDesk {
   private readonly held = new Map<string, Held>()
+  private seen: { key: string; seen: SeenEngagement } | null = null
   private known: { text: string; axle: AxleModel; ledger: AxleLedger } | null = null
 
   async answer(ask: RunAsk, working: Working): Promise<RunAnswers[RunAsk['kind']]> {
@@ -75,6 +82,8 @@ export class RunDesk {
         return this.read(ask, working)
       case 'lay':
         return this.lay(ask)
+      case 'see':
+        return this.see(ask)
       case 'scale':
         return this.scale(ask)
       case 'ride':
@@ -103,6 +112,7 @@ export class RunDesk {
     const { run, file, reading, columns, taken } = ask
     // What was held under this name makes room first.
     this.held.delete(run)
+    this.seen = null
     const decoder = new TextDecoder(reading.encoding)
     const table = new TableImport(tokenize, reading, columns, taken)
     for (let at = 0; at < file.size && !table.over; at += PIECE) {
@@ -140,10 +150,37 @@ export class RunDesk {
     return this.known
   }
 
-  private lay({ run, place, channel, over }: Extract<RunAsk, { kind: 'lay' }>) {
+  private laid({ run, place, channel, over }: Extract<RunAsk, { kind: 'lay' | 'see' }>): LaidRun | NotLaid {
     const { time, values, longestPause } = this.of(run)
     const { axle, ledger } = this.axleOf(over)
     return layRun(axle, ledger, { time, readings: values[place]!, longestPause }, channel, sayIn(over.plan.units))
+  }
+
+  private lay(ask: Extract<RunAsk, { kind: 'lay' }>): LaidWheel | NotLaid {
+    const laid = this.laid(ask)
+    if (!laid.ok) return laid
+    const { model, rest } = this.axleOf(ask.over).axle
+    const { asRecorded: _, ...plain } = laid
+    return { ...plain, demand: demandOfRun(model, rest, laid.run), strokes: strokesAMinute(model, laid.run) }
+  }
+
+  /** What was seen last is known as long as the wheel is where it was, whatever else of the plan changes. */
+  private see(ask: Extract<RunAsk, { kind: 'see' }>): SeenBeside | null {
+    const { model } = this.axleOf(ask.over).axle
+    const { lowPass: _, ...channel } = ask.channel
+    const { corner, droop, bump } = model
+    const key = JSON.stringify([ask.run, ask.place, channel, corner.linkage, droop, bump])
+    if (this.seen?.key !== key) {
+      const laid = this.laid({ ...ask, channel: { ...channel, lowPass: null } })
+      if (!laid.ok) return null
+      this.seen = { key, seen: seeEngagement(model, laid.asRecorded) }
+    }
+    const { seen } = this.seen
+    const say = sayIn(ask.over.plan.units)
+    return {
+      words: engagementWords(seen, model.engagement, say),
+      finding: engagementFinding(seen, model.engagement, say),
+    }
   }
 
   private scale(ask: Extract<RunAsk, { kind: 'scale' }>): Scaled {
@@ -192,6 +229,7 @@ export class RunDesk {
     const read = await decodeRun(bytesOf(base64), sha256)
     if (!read.ok) return read
     const { time, channels, ...rest } = read.run
+    this.seen = null
     this.held.set(run, { time, values: channels.map(({ readings }) => readings), longestPause: rest.longestPause })
     return {
       ok: true,

@@ -3,9 +3,11 @@ import type { AxleId, Plan, Terrain } from '../../core/plan/schema.ts'
 import type { NoRide } from '../../core/ride/results.ts'
 import type { Calibration } from '../../core/runs/calibration.ts'
 import type { Channel, ChannelChoice } from '../../core/runs/channel.ts'
+import type { RunDemand } from '../../core/runs/demand.ts'
 import type { Detected } from '../../core/runs/detect.ts'
 import type { Encoding } from '../../core/runs/encoding.ts'
 import type { RunFigures } from '../../core/runs/figures.ts'
+import type { RunFinding } from '../../core/runs/findings.ts'
 import type { KeptChannel, KeptRun } from '../../core/runs/kept-run.ts'
 import type { LaidRun, NotLaid } from '../../core/runs/lay.ts'
 import type { Preview } from '../../core/runs/preview.ts'
@@ -39,6 +41,14 @@ export type RunAsk =
     }
   | {
       readonly kind: 'lay'
+      readonly run: string
+      readonly place: number
+      readonly channel: Channel
+      readonly over: LaidOver
+    }
+  /** Where the run itself shows pad and stop meet, beside where the plan computes it. Takes longer than to lay it. */
+  | {
+      readonly kind: 'see'
       readonly run: string
       readonly place: number
       readonly channel: Channel
@@ -90,6 +100,19 @@ export type WasRead =
     >)
   | (TableEnd & { readonly ok: false })
 
+/** A channel laid over the plan, and what else the page says of it. */
+export interface LaidWheel extends Omit<LaidRun, 'asRecorded'> {
+  readonly demand: RunDemand | null
+  /** Strokes a minute, as `strokesAMinute` has them. */
+  readonly strokes: readonly number[]
+}
+
+export interface SeenBeside {
+  readonly words: string
+  /** Where the run and the plan do not agree. */
+  readonly finding: RunFinding | null
+}
+
 export type Scaled =
   | { readonly ok: true; readonly calibration: Calibration }
   | { readonly ok: false; readonly why: 'nothing at ride height' | 'nothing at full droop' | 'no difference' }
@@ -119,7 +142,8 @@ export type Restored =
 export interface RunAnswers {
   readonly look: Looked
   readonly read: WasRead
-  readonly lay: LaidRun | NotLaid
+  readonly lay: LaidWheel | NotLaid
+  readonly see: SeenBeside | null
   readonly scale: Scaled
   readonly ride: RiddenAsRun
   readonly keep: Encoded

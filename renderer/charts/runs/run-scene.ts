@@ -25,7 +25,7 @@ export interface RecordedWheel {
   readonly budget: AxleBudget
   readonly model: CornerModel
   readonly ride: { readonly share: Share; readonly bottoms: number } | null
-  readonly laid: LaidRun | null
+  readonly laid: Pick<LaidRun, 'figures' | 'run'> | null
 }
 
 /** What a recorded wheel is compared with: the other wheel, another run, or a ride that was worked out. */

@@ -21,6 +21,7 @@ import { runRows, spokenRun } from './run-figures.ts'
 import { notLaidWords } from './trouble-words.ts'
 import { useBeside } from './use-beside.ts'
 import { useLaid } from './use-laid.ts'
+import { useSeen } from './use-seen.ts'
 import { WheelStrip } from './WheelStrip.tsx'
 import { type WheelOf, wheelName, wheelsOf, wheelWords } from './wheels.ts'
 
@@ -65,11 +66,12 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
     ...resultsShown(state),
   }))
   const { units } = plan
-  const { laid, notLaid, fault, working } = useLaid(recordings, run, wheel.at, {
+  const { laid, notLaid, fault, working, of } = useLaid(recordings, run, wheel.at, {
     plan,
     setup: setup.id,
     axle: axle.id,
   })
+  const seen = useSeen(recordings, laid === null ? null : of)
   const beside = useBeside({ recordings, runs, run, wheels, wheel, plan, setup, axle })
   const { rideHeightAt, fullDroopAt } = wheel.channel
   const view = useMemo(
@@ -97,10 +99,24 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
   const others = beside.name === null ? [] : [beside.name]
   const rows = runRows(
     [
-      { stop: model.corner.stop !== null, figures: laid?.figures ?? null, recorded: true },
-      ...others.map(() => ({ stop: beside.stop, figures: beside.figures, recorded: beside.recorded })),
+      {
+        stop: model.corner.stop !== null,
+        figures: laid?.figures ?? null,
+        strokes: laid?.strokes ?? null,
+        recorded: true,
+      },
+      ...others.map(() => ({
+        stop: beside.stop,
+        figures: beside.figures,
+        strokes: beside.strokes,
+        recorded: beside.recorded,
+      })),
     ],
     units,
+  )
+  const findings = useMemo(
+    () => (laid === null ? null : [...laid.findings, ...(seen?.finding == null ? [] : [seen.finding])]),
+    [laid, seen],
   )
   const problems = [
     ...(notLaid === null ? [] : [notLaidWords(name, notLaid)]),
@@ -155,9 +171,8 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
                 system={units}
               />
               <NotTold
-                figures={laid.figures}
-                rest={budget.static.position}
-                bump={model.bump}
+                demand={laid.demand}
+                seen={seen}
                 system={units}
                 onDemand={amplitude => addMeasuredDemand(store, run.name, amplitude)}
               />
@@ -165,7 +180,7 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
           )}
         </div>
       </div>
-      <RunFindings findings={laid?.findings ?? null} name={name} />
+      <RunFindings findings={findings} name={name} />
     </>
   )
 }

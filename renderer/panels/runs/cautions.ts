@@ -5,7 +5,12 @@ import type { Recording } from '../../state/recording.ts'
 const called = ({ name, id }: Setup): string => (name.trim() === '' ? id : name)
 
 /** What has to be known before figures of a run are read: it was driven with something else, has gaps, or a file with faults. */
-export function runCautions(run: Recording, laid: LaidRun | null, shown: Setup, setups: readonly Setup[]): string[] {
+export function runCautions(
+  run: Recording,
+  laid: Pick<LaidRun, 'run'> | null,
+  shown: Setup,
+  setups: readonly Setup[],
+): string[] {
   const driven = setups.find(({ id }) => id === run.driven)
   const { gaps = 0, lost = 0 } = laid?.run ?? {}
   const faults = Object.values(run.found?.faults ?? {}).reduce((sum, count) => sum + count, 0)

@@ -1,4 +1,5 @@
 import type { RunFigures } from '../../../core/runs/figures.ts'
+import { STROKE_SHARES } from '../../../core/runs/strokes.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
 import { shownShare } from '../../charts/terrain/shown-share.ts'
@@ -11,9 +12,14 @@ export interface FiguredRun {
   readonly stop: boolean
   /** null until it is worked out. */
   readonly figures: Omit<RunFigures, 'beyond' | 'histogram' | 'shaftSpeeds'> | null
+  /** Strokes a minute over each of STROKE_SHARES; null where they are not counted. */
+  readonly strokes: readonly number[] | null
   /** It was recorded, and not worked out. */
   readonly recorded: boolean
 }
+
+/** Place of half the travel in STROKE_SHARES. */
+const HALF = STROKE_SHARES.indexOf(0.5)
 
 const times = (count: number): string => (count === 0 ? 'never' : count === 1 ? 'once' : `${count} times`)
 
@@ -52,6 +58,9 @@ export function runRows(runs: readonly FiguredRun[], system: System): FigureRow[
     row('Wheel is on average at', ({ wheelMean }) => length(wheelMean)),
     row('Stands still at', ({ still }, { recorded }) =>
       !recorded ? '' : still === null ? 'never still' : length(still),
+    ),
+    row('Strokes over half the travel', (_, { strokes }) =>
+      strokes === null ? '' : `${strokes[HALF]!.toFixed(1)}/min`,
     ),
     row('Lasts', ({ duration }) => `${duration.toFixed(duration < 100 ? 1 : 0)} s`),
   ]

@@ -21,6 +21,8 @@ export interface Beside {
   readonly stop: boolean
   readonly recorded: boolean
   readonly figures: RunFigures | null
+  /** Strokes a minute, where it was recorded. */
+  readonly strokes: readonly number[] | null
   /** As it is drawn; null until it is worked out. */
   readonly wheel: ComparedWheel | null
   readonly problems: readonly string[]
@@ -108,6 +110,7 @@ export function useBeside({ recordings, runs, run, wheels, wheel, plan, setup, a
     stop: model.corner.stop !== null,
     recorded: terrain === null,
     figures,
+    strokes: view.laid?.strokes ?? null,
     wheel: drawn,
     problems: [
       ...(view.notLaid === null || name === null ? [] : [notLaidWords(name, view.notLaid)]),

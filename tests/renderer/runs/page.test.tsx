@@ -128,10 +128,11 @@ describe('the page of recorded runs', () => {
   })
 
   it('lays the run over the plan: shares, hits, time past each load, findings, what it cannot tell', async () => {
-    const { laid, row, said, find } = open()
+    const { laid, row, said, find, until } = open()
     await laid()
     expect(row('Hits on the stop')[0]).toMatch(/^\d+, \d+\/min$/)
     expect(row('Lasts')[0]).toMatch(/ s$/)
+    await until(() => said().includes('Engagement in the data') && !said().includes('It is looked for.'))
     expect(said()).toContain('What it cannot tell')
     expect(find('[aria-label="Findings of the run"]').textContent).toMatch(/^Findings pit, left: /)
   })

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import type { LaidRun } from '../../../core/runs/lay.ts'
 import { bytesOf, textOf } from '../../../renderer/workers/base64.ts'
 import { Cancelled, RunDesk } from '../../../renderer/workers/run-desk.ts'
 import type { LaidOver, RunAnswers, RunAsk } from '../../../renderer/workers/run-messages.ts'
@@ -40,7 +39,7 @@ async function opened(text = run.text, taken = [1, 2]) {
 const laid = async (desk: RunDesk, place = 0, more: Partial<typeof channel | object> = {}, name = 'a') => {
   const answer = await asked<'lay'>(desk, { kind: 'lay', run: name, place, channel: { ...channel, ...more }, over })
   if (!answer.ok) throw new Error(answer.why)
-  return answer as LaidRun
+  return answer
 }
 
 describe('the worker of recorded runs', () => {
