@@ -56,6 +56,24 @@ describe('the terrain page', () => {
     expect(waiting().map(({ ask }) => ask.terrain.kind)).toEqual(['whoops', 'whoops'])
   })
 
+  it('takes a road that is dropped on it, and leaves what is no road to others', async () => {
+    const { page: shown, waiting, finish } = open()
+    finish()
+    const drop = (file: File): Event => {
+      const event = new Event('drop', { bubbles: true, cancelable: true })
+      Object.defineProperty(event, 'dataTransfer', { value: { files: [file], types: ['Files'] } })
+      act(() => void shown.querySelector('main')!.dispatchEvent(event))
+      return event
+    }
+    expect(drop(new File(['{}'], 'truck.stopgap')).defaultPrevented).toBe(false)
+    expect(waiting()).toEqual([])
+    const road = 'distance (m),height (m)\n0,0\n5,0.2\n10,0\n'
+    expect(drop(new File([road], 'gully.CSV')).defaultPrevented).toBe(true)
+    for (let i = 0; i < 200 && !shown.textContent?.includes('gully'); i += 1)
+      await act(() => new Promise<void>(resolve => setImmediate(resolve)))
+    expect(waiting().map(({ ask }) => ask.terrain.kind)).toEqual(['measured', 'measured'])
+  })
+
   it('drives a road from a file, names it, and keeps it when the next file is no road', async () => {
     const { find, waiting, finish, table, page: shown } = open()
     finish()
