@@ -353,6 +353,14 @@ export const termGroups: readonly { readonly name: string; readonly terms: reado
         picture: pictured(<draw.NotMeasured />),
       },
       {
+        id: 'recorded-run',
+        name: 'Recorded run',
+        says: [
+          'What a travel sensor wrote down while the car was driven. Laid over the plan it shows how much of the time the wheel was in each zone, and how often and how fast the stop was met. Let it record while the car stands at ride height and hangs at full droop: zero and sign come from there.',
+        ],
+        picture: pictured(<draw.Zones shown="engagement" />),
+      },
+      {
         id: 'how-sure',
         name: 'How sure',
         says: [
