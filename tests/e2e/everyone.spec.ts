@@ -99,7 +99,7 @@ for (const [width, height] of [
 
     test('nothing is lost, and one scrolls only down', async ({ window }, info) => {
       test.setTimeout(240_000)
-      for (const name of ['Travel', 'Terrain', 'Changes', 'Sheets', 'How sure']) {
+      for (const name of ['Travel', 'Terrain', 'Changes', 'Sheets', 'Logs', 'How sure']) {
         await openPage(window, name)
         await settled(window)
         await window.screenshot({ path: info.outputPath(`${name}.png`), fullPage: true })
