@@ -4,10 +4,11 @@ import { type AxleLedger, setupLoads } from '../../core/loads/ledger.ts'
 import { sayIn } from '../../core/loads/saying.ts'
 import type { AxleModel } from '../../core/loads/setup-model.ts'
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
+import { compareFigures, type FigureDifference } from '../../core/runs/compare.ts'
 import { demandOfRun, type RunDemand } from '../../core/runs/demand.ts'
 import { engagementFinding } from '../../core/runs/engagement-words.ts'
 import type { RunFinding } from '../../core/runs/findings.ts'
-import type { KeptChannel } from '../../core/runs/kept-run.ts'
+import type { KeptChannel, KeptRun } from '../../core/runs/kept-run.ts'
 import { type LaidRun, layRun, type NotLaid } from '../../core/runs/lay.ts'
 import { type SeenEngagement, seeEngagement } from '../../core/runs/seen-engagement.ts'
 import { strokesAMinute } from '../../core/runs/strokes.ts'
@@ -39,6 +40,8 @@ export interface Log {
   readonly axle: AxleModel
   readonly file: LogFile
   readonly channels: readonly LaidChannel[]
+  /** What changed since the run before the work, channel by channel; empty where none was named. */
+  readonly since: readonly { readonly name: string; readonly figures: readonly FigureDifference[] }[]
   /** The file beside the plan it was put into, or that a kept one is no longer what the plan means. */
   readonly kept: string | null
   readonly changed: boolean
@@ -83,33 +86,64 @@ function notLaid(problem: NotLaid, channel: KeptChannel, file: string, options: 
   return `“${channel.name}” in ${file} cannot be used: ${why}.`
 }
 
-async function logOf(plan: Plan, file: string, options: LogOptions, io: Io): Promise<Log> {
-  const { setup, axle, ledger, axles } = axleIn(plan, options)
+interface LaidFile {
+  readonly run: KeptRun
+  readonly file: LogFile
+  readonly channels: readonly LaidChannel[]
+}
+
+/** Every channel of the axle that a file has, laid over the plan. */
+async function laidFile(plan: Plan, place: AxleOfPlan, file: string, options: LogOptions, io: Io): Promise<LaidFile> {
+  const { axle, ledger, axles } = place
   const { logSource } = await import('./log-source.ts')
-  const { run, file: like } = await logSource(plan, axle.axle.id, axles, file, options, io)
+  const { run, file: like } = await logSource(plan, axle.axle.id, axles, file, options, io).catch((error: unknown) => {
+    if (error instanceof Error && 'code' in error) return refuse(`${file} could not be read: ${reason(error)}.`)
+    throw error
+  })
   const mine = run.channels.filter(channel => channel.axle === axle.axle.id)
-  if (mine.length === 0)
-    refuse(
-      `${file} has no such channel of the ${axle.axle.id} axle. It has ${run.channels.map(({ name, axle }) => `“${name}”, ${axle}`).join('; ') || 'none'}.`,
-    )
+  if (mine.length === 0) {
+    const has = run.channels.map(({ name, axle }) => `“${name}”, ${axle}`).join('; ')
+    refuse(`${file} has no such channel of the ${axle.axle.id} axle. It has ${has === '' ? 'none' : has}.`)
+  }
+  const say = sayIn(plan.units)
   const channels = mine.map((channel): LaidChannel => {
     const recorded = { time: run.time, readings: channel.readings, longestPause: run.longestPause }
-    const say = sayIn(plan.units)
     const laid = layRun(axle, ledger, recorded, channel, say)
     if (!laid.ok) return refuse(notLaid(laid, channel, file, options))
     const seen = seeEngagement(axle.model, laid.asRecorded)
     const elsewhere = engagementFinding(seen, axle.model.engagement, say)
-    const strokes = strokesAMinute(axle.model, laid.run)
-    const asked = demandOfRun(axle.model, axle.rest, laid.run)
     return {
       channel,
       laid,
       seen,
-      strokes,
-      asked,
+      strokes: strokesAMinute(axle.model, laid.run),
+      asked: demandOfRun(axle.model, axle.rest, laid.run),
       findings: [...laid.findings, ...(elsewhere === null ? [] : [elsewhere])],
     }
   })
+  return { run, file: like, channels }
+}
+
+/** What changed from an earlier run, for each channel both have, in their order. */
+async function since(
+  plan: Plan,
+  place: AxleOfPlan,
+  options: LogOptions,
+  io: Io,
+  now: readonly LaidChannel[],
+): Promise<Log['since']> {
+  if (options.before === undefined) return []
+  const { channels } = await laidFile(plan, place, options.before, { ...options, keep: undefined }, io)
+  return now.slice(0, channels.length).map(({ channel, laid }, i) => ({
+    name: channel.name,
+    figures: compareFigures(channels[i]!.laid.figures, laid.figures),
+  }))
+}
+
+async function logOf(plan: Plan, file: string, options: LogOptions, io: Io): Promise<Log> {
+  const place = axleIn(plan, options)
+  const { setup, axle } = place
+  const { run, file: like, channels } = await laidFile(plan, place, file, options, io)
   const keep = async (name: string | undefined) =>
     name === undefined ? null : (await import('./log-keep.ts')).keepBesidePlan(planFile, setup, run)
   const planFile = resolve(io.folder, options.plan)
@@ -120,6 +154,7 @@ async function logOf(plan: Plan, file: string, options: LogOptions, io: Io): Pro
     axle,
     file: like,
     channels,
+    since: await since(plan, place, options, io, channels),
     kept: await keep(options.keep),
     changed: known !== undefined && like.kind === 'kept' && known.digest !== like.digest,
   }
@@ -131,7 +166,6 @@ async function printed(plan: Plan, file: string, options: LogOptions, io: Io): P
     return { text: options.json ? `${JSON.stringify(logJson(log), null, 2)}\n` : logText(log) }
   } catch (error) {
     if (error instanceof Refusal) return { problem: error.message }
-    if (error instanceof Error && 'code' in error) return { problem: `${file} could not be read: ${reason(error)}.\n` }
     throw error
   }
 }
@@ -159,6 +193,7 @@ export function addLogCommand(
     .option('--ride-height-at <seconds>', 'A moment at which the car stood at ride height: the zero.')
     .option('--full-droop-at <seconds>', 'A moment at which it hung at full droop: the sign.')
     .option('--low-pass <hertz>', 'Take away what is faster; nothing is shifted in time.')
+    .option('--before <file>', 'A run from before the work, read alike, to tell what changed.')
     .option('--keep <name>', 'Keep the run in a file beside the plan, and name it in the plan.')
     .option('--json', 'For programs: SI units, every digit.')
     .action((file: string, options: LogOptions) => print(options.plan, plan => printed(plan, file, options, io)))

@@ -23,7 +23,7 @@ function fileJson(file: LogFile) {
 }
 
 /** A recorded run for programs: SI units, wheel positions in m from ride height, shares of the recorded time. */
-export function logJson({ setup, axle, file, channels, kept, changed }: Log) {
+export function logJson({ setup, axle, file, channels, since, kept, changed }: Log) {
   const travel = axle.model.bump - axle.model.droop
   return {
     setup,
@@ -31,6 +31,7 @@ export function logJson({ setup, axle, file, channels, kept, changed }: Log) {
     file: fileJson(file),
     kept,
     changed,
+    since,
     channels: channels.map(({ channel, seen, findings, strokes, asked, laid: { figures, calibration, run } }) => ({
       name: channel.name,
       side: channel.side,

@@ -20,6 +20,7 @@ export interface LogOptions {
   readonly rideHeightAt?: string
   readonly fullDroopAt?: string
   readonly lowPass?: string
+  readonly before?: string
   readonly keep?: string
   readonly json?: true
 }

@@ -1,10 +1,12 @@
 import { sayIn } from '../../core/loads/saying.ts'
+import type { FigureDifference } from '../../core/runs/compare.ts'
 import { NOT_TOLD } from '../../core/runs/demand.ts'
 import type { Detected } from '../../core/runs/detect.ts'
 import { engagementWords } from '../../core/runs/engagement-words.ts'
 import { STROKE_SHARES } from '../../core/runs/strokes.ts'
 import type { TableFaults } from '../../core/runs/table-import.ts'
 import { formatMeasure } from '../../core/units/format.ts'
+import type { System } from '../../core/units/quantity.ts'
 import { findingText } from './finding-text.ts'
 import type { LaidChannel, Log } from './log-command.ts'
 import type { LogFile } from './log-source.ts'
@@ -92,6 +94,30 @@ function rowsOf({ plan, axle }: Log, channels: readonly LaidChannel[]): string[]
   ]
 }
 
+/** A figure of a run as it is compared; a count has no unit. */
+function figureText(value: number | null, { quantity }: FigureDifference, system: System, sign = false): string {
+  if (value === null) return '–'
+  if (quantity !== null && quantity !== 'share') return formatMeasure(value, quantity, system, { unit: true, sign })
+  const text = quantity === null ? value.toFixed(1) : percent(value)
+  return sign && value > 0 ? `+${text}` : text
+}
+
+/** What changed since the run before the work. */
+const sinceText = ({ since, plan: { units } }: Log): string[] =>
+  since.flatMap(({ name, figures }) => [
+    '\n',
+    underlined(`${name}, before the work and now`, '─'),
+    table([
+      ['', 'before', 'now', 'change'],
+      ...figures.map(figure => [
+        figure.name.charAt(0).toLowerCase() + figure.name.slice(1),
+        figureText(figure.before, figure, units),
+        figureText(figure.after, figure, units),
+        figureText(figure.change, figure, units, true),
+      ]),
+    ]),
+  ])
+
 /** How a channel's readings were taken. */
 function channelText({ channel }: LaidChannel): string {
   const { name, measures, rideHeightAt, lowPass } = channel
@@ -121,6 +147,7 @@ export function logText(log: Log): string {
     '\n',
     underlined(`${AXLE_NAMES[axle.axle.id]}, recorded`, '═'),
     table(rowsOf(log, channels)),
+    ...sinceText(log),
     '\n',
     ...seen,
     ...found,

@@ -212,6 +212,26 @@ describe('a run that is kept', () => {
     expect(await checked()).toContain('The run in “car, Before.stopgap-run” could not be opened')
   })
 
+  it('is compared with another, from before the work', async () => {
+    const { folder, log, first } = await kept()
+    const softer = text.replaceAll(/;(\d+(?:,\d+)?);0\r/g, ';50;0\r')
+    await writeFile(path.join(folder, 'after.csv'), softer)
+    const before = figures(first).kept
+    const { since } = figures(await log('after.csv', '--before', before, '--json'))
+    expect(since).toHaveLength(1)
+    const row = (id: string) => since[0].figures.find((each: { id: string }) => each.id === id)
+    close(row('wheel-max').before, 0.12, { abs: 1e-9 })
+    close(row('wheel-max').change, 0.1 - 0.12, { abs: 1e-9 })
+    expect((await log('after.csv', '--before', before)).out).toMatch(
+      /highest wheel +4 3\/4 in +3 15\/16 in +−13\/16 in/,
+    )
+    expect(await log('after.csv', '--before', 'lost.csv')).toMatchObject({
+      code: 2,
+      out: '',
+      err: expect.stringContaining('lost.csv could not be read'),
+    })
+  })
+
   it('is laid as other options say, but has its own times', async () => {
     const { log, first } = await kept()
     const file = figures(first).kept
