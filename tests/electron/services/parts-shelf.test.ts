@@ -50,20 +50,21 @@ describe('the shelf of stops, springs and tubes', () => {
     expect((await handlers.shelf({})).text).toBe(formatShelf(own))
   })
 
-  it.each(['{', '{"format":"stopgap-shelf","version":9}', '\u0000'])(
-    'that is damaged is put aside and told, never overwritten: %j',
-    async damaged => {
-      await mkdir(desk.data, { recursive: true })
-      await writeFile(file(), damaged)
-      const { handlers } = desk.run()
-      const { text, report } = await handlers.shelf({})
-      expect(text).toBeNull()
-      expect(report).toContain('The shelf of stops, springs and tubes was damaged. It was kept as shelf.json.damaged-')
-      expect((await handlers.shelf({})).report).toBeUndefined()
-      const aside = (await readdir(desk.data)).find(name => name.startsWith('shelf.json.damaged-'))
-      expect(await readFile(join(desk.data, aside!), 'utf8')).toBe(damaged)
-    },
-  )
+  it.each([
+    ['{', 'was damaged'],
+    ['{"format":"stopgap-shelf","version":9}', 'was written by a newer Stopgap'],
+    ['\u0000', 'was damaged'],
+  ])('that cannot be read is put aside and told, never overwritten: %j %s', async (damaged, why) => {
+    await mkdir(desk.data, { recursive: true })
+    await writeFile(file(), damaged)
+    const { handlers } = desk.run()
+    const { text, report } = await handlers.shelf({})
+    expect(text).toBeNull()
+    expect(report).toContain(`The shelf of stops, springs and tubes ${why}. It was kept as shelf.json.damaged-`)
+    expect((await handlers.shelf({})).report).toBeUndefined()
+    const aside = (await readdir(desk.data)).find(name => name.startsWith('shelf.json.damaged-'))
+    expect(await readFile(join(desk.data, aside!), 'utf8')).toBe(damaged)
+  })
 
   it('says so where it cannot be written', async () => {
     await writeFile(desk.data, 'a file where the folder should be')
