@@ -3,8 +3,8 @@ import { Worker } from 'node:worker_threads'
 import { build } from 'vite'
 import type { Sample } from './benchmark.ts'
 
-/** A worker's program as it would be shipped: one file. @param source beside this file */
-async function bundled(source: string): Promise<string> {
+/** A worker's program as it would be shipped: one file. */
+async function bundled(source: URL): Promise<string> {
   const built = await build({
     configFile: false,
     logLevel: 'error',
@@ -12,11 +12,11 @@ async function bundled(source: string): Promise<string> {
       write: false,
       minify: false,
       target: 'node20',
-      ssr: fileURLToPath(new URL(source, import.meta.url)),
+      ssr: fileURLToPath(source),
       rollupOptions: { output: { format: 'cjs' } },
     },
   })
-  if (!('output' in built)) throw new Error(`${source} was not built as one file.`)
+  if (!('output' in built)) throw new Error(`${source.pathname} was not built as one file.`)
   return built.output[0].code
 }
 
@@ -48,7 +48,7 @@ export async function sharedAmong(workers: readonly Worker[], jobs: readonly unk
 
 /** Two workers that are up and have warmed to the work. @param source of their program; @param jobs to warm to */
 export async function withTwoWorkers<T>(
-  source: string,
+  source: URL,
   jobs: readonly unknown[],
   work: (workers: readonly [Worker, Worker]) => Promise<T>,
 ): Promise<T> {
@@ -67,7 +67,7 @@ export async function withTwoWorkers<T>(
 }
 
 /** The same jobs by two workers and by one of them. */
-export const twoBesideOne = (source: string, warming: readonly unknown[], jobs: readonly unknown[]): Promise<Sample> =>
+export const twoBesideOne = (source: URL, warming: readonly unknown[], jobs: readonly unknown[]): Promise<Sample> =>
   withTwoWorkers(source, warming, async ([one, other]) => ({
     unit: 'ns',
     value: await sharedAmong([one, other], jobs),

@@ -158,6 +158,6 @@ export const rides: readonly Benchmark[] = [
     name: `${SPEEDS} rides of a sweep, two workers beside one`,
     reference: 'the time one worker takes; 1.8 times as fast is asked',
     budget: 1 / 1.8,
-    measure: () => twoBesideOne('./ride-worker.ts', speeds.slice(0, 20), speeds),
+    measure: () => twoBesideOne(new URL('./ride-worker.ts', import.meta.url), speeds.slice(0, 20), speeds),
   },
 ]
