@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { planSchema } from '../../core/plan/schema.ts'
 
 /**
  * Everything the window may ask of the machine, and everything the machine may tell the window: one table each.
@@ -19,7 +20,7 @@ const longestPage = 8 * 1024 * 1024
 export const longestRun = 48 * 1024 * 1024
 const runContent = z.base64().max(4 * Math.ceil(longestRun / 3))
 /** From the plan's folder, as the plan has it: the host looks there and nowhere else. */
-const runPath = z.string().min(1).max(1000)
+const runPath = planSchema.shape.runs.unwrap().element.shape.file
 /** The file of recipes, as core/plan/recipe-file.ts writes it. */
 const recipesText = z.string().max(4 * 1024 * 1024)
 const runDigest = z.string().regex(/^[0-9a-f]{64}$/, 'the digest the plan has')

@@ -41,14 +41,23 @@ describe('answer', () => {
 })
 
 describe('the contract', () => {
-  it('has no field for a path, anywhere', () => {
-    const fields = Object.values(messages).flatMap(message => [
-      ...fieldsOf(message.request),
-      ...fieldsOf(message.reply),
-    ])
-    expect(fields).toContain('savedText')
-    expect(fields.filter(field => /path|file|directory|url/i.test(field))).toEqual([])
+  it('has no field for a path, but that of a run as its plan names it', () => {
+    const fields = Object.entries(messages).flatMap(([name, message]) =>
+      [...fieldsOf(message.request), ...fieldsOf(message.reply)].map(field => `${name} ${field}`),
+    )
+    expect(fields).toContain('save savedText')
+    const paths = fields.filter(field => /path|file|directory|url/i.test(field.split(' ')[1]!))
+    expect(paths).toEqual(['keepRun file', 'openRun file'])
   })
+
+  it.each(['/etc/passwd', '../up.stopgap-run', 'a/../../b', 'C:\\a', '.hidden', 'a//b'])(
+    'takes no run out of its plan’s folder: %s',
+    file => {
+      const asked = { token: 't'.repeat(22), digest: '0'.repeat(64) }
+      expect(messages.openRun.request.safeParse({ ...asked, file: 'runs/a.stopgap-run' }).success).toBe(true)
+      expect(messages.openRun.request.safeParse({ ...asked, file }).success).toBe(false)
+    },
+  )
 })
 
 /** Names of all fields in a schema, however deep. */
