@@ -32,8 +32,14 @@ test('from the tape to the engagement line, through a file and back', async ({ w
   })
 
   await test.step('a longer gap moves the engagement line and its numbers', async () => {
-    const ride = await lineAt(window, 'ride')
-    const share = async () => (ride - (await lineAt(window, 'engagement'))) / (ride - (await lineAt(window, 'bump')))
+    const share = async () => {
+      const [ride, engagement, bump] = [
+        await lineAt(window, 'ride'),
+        await lineAt(window, 'engagement'),
+        await lineAt(window, 'bump'),
+      ]
+      return (ride - engagement) / (ride - bump)
+    }
     await expect.poll(share).toBeCloseTo(4 / 10, 3)
     await enter(gap, '2 7/8')
     await expect(budget(window)).toHaveAccessibleName(after)
