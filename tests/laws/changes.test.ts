@@ -95,7 +95,8 @@ describe('a spacer', () => {
         expect(after === null).toBe(before === null)
         if (before !== null && after !== null) close(after, before, { abs: 1e-9 })
         const moved = effect.engagement
-        if (moved.before !== null && moved.after !== null) expect(moved.after).toBeGreaterThan(moved.before)
+        // At the end of a linkage the stop goes on while the wheel stands still: there both may be at one place.
+        if (moved.before !== null && moved.after !== null) expect(moved.after).toBeGreaterThanOrEqual(moved.before)
       }),
       runs,
     )
