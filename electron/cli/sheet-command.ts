@@ -1,6 +1,7 @@
 import { homedir } from 'node:os'
 import { extname, resolve } from 'node:path'
 import type { Command } from 'commander'
+import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
 import type { Paper } from '../../renderer/sheets/page/paper.ts'
 import type { SheetKind } from '../../renderer/sheets/request.ts'
@@ -9,6 +10,7 @@ import { printWithBrowser } from '../browser-host/print.ts'
 import { reason, refusal } from '../services/reason.ts'
 import { writeAtomically } from '../services/write-atomically.ts'
 import type { Printed } from './loads-command.ts'
+import { openShelf } from './open-shelf.ts'
 
 interface Options {
   readonly output: string
@@ -17,6 +19,7 @@ interface Options {
   readonly axle?: string
   readonly before?: string
   readonly after?: string
+  readonly shelf?: string
 }
 
 const among = <Name extends string>(name: string, names: readonly Name[]): Name | null =>
@@ -42,7 +45,9 @@ async function made(plan: Plan, options: Options, folder: string): Promise<Print
   const { sheetHtml, sheetSvg } = await import('../../renderer/sheets/sheet-file.tsx')
   const usual = usualPair(plan, axle)
   const { before = usual.before, after = usual.after } = options
-  const request = { plan, axle: axle ?? usualAxle(plan, before, after), before, after, paper, date: null }
+  const shelf = options.shelf === undefined ? GENERIC_SHELF : await openShelf(options.shelf, folder)
+  if ('problem' in shelf) return shelf
+  const request = { plan, axle: axle ?? usualAxle(plan, before, after), before, after, paper, shelf, date: null }
   const kinds: readonly SheetKind[] = kind === undefined ? ['customer', 'shop'] : [kind]
   const sheet = (format === '.svg' ? sheetSvg : sheetHtml)(request, kinds)
   if (!sheet.ok) return wrong(sheet.problem)
@@ -83,5 +88,6 @@ export function addSheetCommand(
     .option('--axle <id>', 'front or rear; the one that changes if not given.')
     .option('--before <id>', 'The setup to compare with; the first if not given.')
     .option('--after <id>', 'The setup to show; the next that differs if not given.')
+    .option('--shelf <file>', 'Tubes a spacer may be cut from: a shelf exported from the window. Else generic sizes.')
     .action((file: string, options: Options) => print(file, plan => made(plan, options, folder)))
 }

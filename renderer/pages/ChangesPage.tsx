@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react'
+import { useMemo, useState } from 'react'
 import { sayIn } from '../../core/budget/findings/rule.ts'
 import { evaluator, type Worked } from '../../core/changes/evaluate.ts'
 import { toHand } from '../../core/changes/shelf.ts'
@@ -17,14 +17,14 @@ import { RangeFields } from '../panels/changes/RangeFields.tsx'
 import { setTarget, TargetFields } from '../panels/changes/TargetFields.tsx'
 import { useProposals } from '../panels/changes/use-proposals.ts'
 import { ShelfPanel } from '../panels/shelf/ShelfPanel.tsx'
+import { useShelf } from '../shelf-kept.ts'
 import { closeGesture } from '../state/edit.ts'
 import { makeSetup } from '../state/made-setup.ts'
 import { chooseRanges } from '../state/ranges.ts'
 import { shownAxle, shownSetup } from '../state/selectors.ts'
-import { shelfOf } from '../state/shelf.ts'
 import type { ChangesWay } from '../state/state.ts'
 import { showChanges, showPage, showSetup } from '../state/view.ts'
-import { useFiles, useSelectGroup, useStore } from '../window-context.ts'
+import { useSelectGroup, useStore } from '../window-context.ts'
 
 /** What would meet the targets, what it costs, how to make it a setup; before and after; and the shelf parts come from. */
 export function ChangesPage() {
@@ -187,14 +187,6 @@ function Changing({ axle, setup, way, onWay }: Props) {
       ) : null}
     </main>
   )
-}
-
-function useShelf() {
-  const files = useFiles()
-  const keptShelf = useMemo(() => shelfOf(files), [files])
-  useEffect(() => keptShelf.begin(), [keptShelf])
-  const shelfView = useSyncExternalStore(keptShelf.subscribe, keptShelf.read)
-  return { keptShelf, shelfView }
 }
 
 /** The setup the shown one is compared with, if it is another and has the axle. */

@@ -5,6 +5,7 @@ import type { Paper } from '../sheets/page/paper.ts'
 import { PAPERS, SHEETS, type SheetKind, type SheetRequest, usualPair } from '../sheets/request.ts'
 import { Sheet, sheetSides } from '../sheets/Sheet.tsx'
 import { sheetStyle } from '../sheets/sheet-style.ts'
+import { useShelf } from '../shelf-kept.ts'
 import { shownAxle } from '../state/selectors.ts'
 import { useSelectGroup } from '../window-context.ts'
 
@@ -37,9 +38,10 @@ export function SheetsPage() {
   const there = (id: string | undefined): id is string => plan.setups.some(setup => setup.id === id)
   const before = there(chosen.before) ? chosen.before : usual.before
   const after = there(chosen.after) ? chosen.after : usual.after
+  const { shelf } = useShelf().shelfView
   const request = useMemo<SheetRequest>(
-    () => ({ plan, axle, before, after, paper, date: today() }),
-    [plan, axle, before, after, paper],
+    () => ({ plan, axle, before, after, paper, shelf, date: today() }),
+    [plan, axle, before, after, paper, shelf],
   )
   const sides = useMemo(() => sheetSides(request), [request])
   const setups = plan.setups.map(({ id, name }) => ({ id, name: name.trim() === '' ? id : name }))

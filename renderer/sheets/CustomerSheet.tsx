@@ -1,3 +1,4 @@
+import type { Shelf } from '../../core/changes/shelf.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { asItIs, type CustomerFacts, customerFacts, type Told } from './customer-facts.ts'
 import type { Side } from './figures.ts'
@@ -15,6 +16,7 @@ export interface SheetProps {
   readonly after: Side
   readonly date: string | null
   readonly paper: Paper
+  readonly shelf: Shelf
 }
 
 /** Heights of the drawings, px. */

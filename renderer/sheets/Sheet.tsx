@@ -1,3 +1,4 @@
+import { GENERIC_SHELF } from '../../core/changes/shelf.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { CustomerSheet } from './CustomerSheet.tsx'
 import { type Side, sideOf } from './figures.ts'
@@ -31,13 +32,13 @@ interface SheetProps {
 const FONTS = "Sheet, 'Open Sans', 'Segoe UI', 'Noto Sans', Arial, sans-serif"
 
 /** What is on the page, from its upper left corner, px. Letters are drawn as wide as they were measured, not rounded to the screen's dots. */
-export function SheetContent({ kind, request: { plan, paper, date }, sides }: SheetProps) {
+export function SheetContent({ kind, request: { plan, paper, date, shelf = GENERIC_SHELF }, sides }: SheetProps) {
   const Content = kind === 'customer' ? CustomerSheet : ShopSheet
   const { width, height } = pageOf(paper, 0)
   return (
     <g fontFamily={FONTS} textRendering="geometricPrecision">
       <rect width={width} height={height} fill="var(--sheet)" />
-      <Content plan={plan} {...sides} date={date} paper={paper} />
+      <Content plan={plan} {...sides} date={date} paper={paper} shelf={shelf} />
     </g>
   )
 }

@@ -108,8 +108,8 @@ function notes(width: number, room: number, look: Look): Block {
 
 /** What the shop works from and writes on, on one page: it gets denser, then leaves out what does not change, and says how much. */
 export function ShopSheet(props: SheetProps) {
-  const { plan, before, after, date, paper } = props
-  const facts = shopFacts(plan, before, after)
+  const { plan, before, after, date, paper, shelf } = props
+  const facts = shopFacts(plan, before, after, shelf)
   const page = pageOf(paper, 12)
   const width = page.width - 2 * page.left
   const signed = foot(['Work done by', 'Checked by', 'Date'], 'Shop sheet', 'Lengths as a tape reads them', width)

@@ -1,3 +1,4 @@
+import type { Shelf } from '../../core/changes/shelf.ts'
 import type { Axle, AxleId, Plan, Setup } from '../../core/plan/schema.ts'
 import { same } from './differences.ts'
 import type { Paper } from './page/paper.ts'
@@ -15,6 +16,8 @@ export interface SheetRequest {
   readonly before: string
   readonly after: string
   readonly paper: Paper
+  /** Tubes a spacer may be cut from; generic sizes when left out. */
+  readonly shelf?: Shelf
   /** The day to print on it, as it is to be read; null: a blank to write it in. */
   readonly date: string | null
 }

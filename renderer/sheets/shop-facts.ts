@@ -1,5 +1,5 @@
 import { nitrogenFacts, nitrogenWords } from '../../core/changes/nitrogen-facts.ts'
-import { GENERIC_SHELF, tubesOf } from '../../core/changes/shelf.ts'
+import { type Shelf, tubesFor } from '../../core/changes/shelf.ts'
 import { isHydraulic } from '../../core/changes/stop-in-corner.ts'
 import type { Corner, Plan } from '../../core/plan/schema.ts'
 import { cutList } from '../../core/spacer/cut-list.ts'
@@ -39,14 +39,14 @@ const SAME_TUBE = 2.5e-4
 /** The steel most tube of this kind is drawn from; its yield is the middle one of the three. */
 const STEEL = '1020'
 
-function cut(plan: Plan, before: Corner, after: Corner): string[] {
+function cut(plan: Plan, before: Corner, after: Corner, shelf: Shelf): string[] {
   const say = sayer(plan)
   if (!isHydraulic(after) || after.stop.spacer === undefined) return [NO_CUT]
   const spacer = after.stop.spacer
   const was = before.stop?.kind === 'hydraulic' ? before.stop.spacer : undefined
   if (same(was, spacer)) return [NO_CUT]
   const { hot } = nitrogenFacts(after.stop)
-  const stock = tubesOf(GENERIC_SHELF)
+  const stock = tubesFor(after.stop, shelf)
   const hottest = hot.real ?? hot.ideal
   const alike = stock.filter(({ outerDiameter }) => Math.abs(outerDiameter - spacer.outerDiameter) < SAME_TUBE)
   const asked = cutList(after, spacer.length, alike, STEEL, hottest)
@@ -101,7 +101,7 @@ function order(before: Corner, after: Corner): string[] {
 }
 
 /** What the shop works from. */
-export function shopFacts(plan: Plan, before: Side, after: Side): ShopFacts {
+export function shopFacts(plan: Plan, before: Side, after: Side, shelf: Shelf): ShopFacts {
   const say = sayer(plan)
   const shown = (value: number | null, quantity: Parameters<typeof say>[1]): string =>
     value === null ? 'none' : say(value, quantity)
@@ -125,7 +125,7 @@ export function shopFacts(plan: Plan, before: Side, after: Side): ShopFacts {
         tolerance: '',
       })),
     ],
-    cut: cut(plan, before.axle.corner, after.axle.corner),
+    cut: cut(plan, before.axle.corner, after.axle.corner, shelf),
     charge: charge(plan, after.axle.corner),
     order: order(before.axle.corner, after.axle.corner),
     results: [

@@ -3,6 +3,7 @@ import path from 'node:path'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
 import { axleBudget } from '../../../core/budget/budget.ts'
+import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { beyond, builtAxle, consequences, differences } from '../../../renderer/sheets/as-built.ts'
@@ -58,7 +59,7 @@ describe('what the sheets say', () => {
   })
 
   it('gives what was found and what is to be, from the plan, and marks what changes', () => {
-    const { rows } = shopFacts(plan, sides.before, sides.after)
+    const { rows } = shopFacts(plan, sides.before, sides.after, GENERIC_SHELF)
     const [was, is] = [sides.before, sides.after].map(({ axle }) => axle.corner.stop)
     if (was?.kind !== 'hydraulic' || is?.kind !== 'hydraulic') throw new Error('the demo has no hydraulic stop')
     expect(rows.find(({ name }) => name === 'stop charge')).toEqual({
@@ -72,10 +73,18 @@ describe('what the sheets say', () => {
   })
 
   it('lists the cut with its tolerance, tube and oil where a spacer goes in, and says so where none does', () => {
-    const said = shopFacts(plan, sides.before, sides.after).cut.join(' ')
+    const said = shopFacts(plan, sides.before, sides.after, GENERIC_SHELF).cut.join(' ')
     expect(said).toMatch(/Cut it to 1\.000.in, 0\.031.in either way/)
     expect(said).toMatch(/Leave out .* of oil/)
-    expect(shopFacts(plan, sides.after, sides.after).cut).toEqual([expect.stringMatching(/^No tube to cut/)])
+    const { stop } = sides.after.axle.corner
+    const outside = stop?.kind === 'hydraulic' ? stop.spacer!.outerDiameter : 0
+    const tubes = GENERIC_SHELF.tubes.filter(({ part }) => Math.abs(part.outerDiameter - outside) > 2.5e-4)
+    expect(tubes.length).toBeLessThan(GENERIC_SHELF.tubes.length)
+    const without = shopFacts(plan, sides.before, sides.after, { ...GENERIC_SHELF, tubes }).cut.join(' ')
+    expect(without).toContain('No stock tube')
+    expect(shopFacts(plan, sides.after, sides.after, GENERIC_SHELF).cut).toEqual([
+      expect.stringMatching(/^No tube to cut/),
+    ])
   })
 
   it('puts local codes and licensed practice first, and names the source of what was paraphrased', () => {
@@ -187,7 +196,7 @@ describe('what the sheets say', () => {
     }
     const withFoam = { ...sides.before, axle: { ...axle, corner: { ...axle.corner, stop: foam } } }
     const order = (before: typeof withFoam | typeof sides.before, after: typeof withFoam | typeof sides.before) =>
-      shopFacts(plan, before, after).order.join(' ')
+      shopFacts(plan, before, after, GENERIC_SHELF).order.join(' ')
     expect(order(sides.before, withFoam)).toMatch(/Let all gas out/)
     expect(order(sides.before, withFoam)).not.toMatch(/Charge with/)
     expect(order(withFoam, sides.before)).toMatch(/Charge with/)
@@ -212,7 +221,7 @@ describe('what the sheets say', () => {
   })
 
   it('says how many rows there is no room for, and leaves out those that do not change first', () => {
-    const { rows } = shopFacts(plan, sides.before, sides.after)
+    const { rows } = shopFacts(plan, sides.before, sides.after, GENERIC_SHELF)
     const look = { size: 11 }
     const setups = [sides.before.setup, sides.after.setup] as const
     const whole = workTable(rows, ...setups, look, 20, 700, Infinity)
