@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { mkdir, readdir, rm } from 'node:fs/promises'
+import { readdir, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { z } from 'zod'
 import { readLeniently } from '../../core/plan/lenient-json.ts'
@@ -47,10 +47,8 @@ export const isUnsaved = (copy: KeptCopy): boolean => digest(copy.text) !== copy
 export function keptCopies(folder: string, writer: LatestWriter, report: (sentence: string) => void) {
   const fileOf = (key: string) => join(folder, `${key}.json`)
 
-  async function keep(copy: KeptCopy): Promise<void> {
-    await mkdir(folder, { recursive: true, mode: 0o700 })
-    await writer.write(fileOf(copy.key), JSON.stringify({ format: 'stopgap-kept', version: 1, ...copy }))
-  }
+  const keep = (copy: KeptCopy): Promise<void> =>
+    writer.write(fileOf(copy.key), JSON.stringify({ format: 'stopgap-kept', version: 1, ...copy }))
 
   /** Two that look for the same copy at once find the same, also when it has to be mended first. */
   const looking = new Map<string, Promise<KeptCopy | null>>()

@@ -1,4 +1,5 @@
-import { rm } from 'node:fs/promises'
+import { mkdir, rm } from 'node:fs/promises'
+import { dirname } from 'node:path'
 import { writeAtomically } from './write-atomically.ts'
 
 /** What a file shall hold; null: the file shall not be there. */
@@ -9,8 +10,14 @@ interface Job {
   done: Promise<void>
 }
 
+async function put(path: string, content: Content): Promise<void> {
+  if (content === null) return rm(path, { force: true })
+  await mkdir(dirname(path), { recursive: true, mode: 0o700 })
+  await writeAtomically(path, content)
+}
+
 /**
- * Writes of the same file never overlap, and of several that wait only the latest is carried out.
+ * For files in the application's own folder, which is made where it is not there yet. Writes of the same file never overlap, and of several that wait only the latest is carried out.
  * The promise of each settles when its content, or a later one in its place, is on the disk.
  */
 export function latestWriter() {
@@ -21,11 +28,18 @@ export function latestWriter() {
     for (;;) {
       job.next = null
       try {
-        await (content === null ? rm(path, { force: true }) : writeAtomically(path, content))
+        await put(path, content)
       } catch (error) {
-        if (job.next === null) throw error
+        if (job.next === null) {
+          jobs.delete(path)
+          throw error
+        }
       }
-      if (job.next === null) return
+      // In one go with the look at what waits: what is asked for after it is a job of its own.
+      if (job.next === null) {
+        jobs.delete(path)
+        return
+      }
       content = (job.next as { content: Content }).content
     }
   }
@@ -39,7 +53,7 @@ export function latestWriter() {
       }
       const job: Job = { next: null, done: Promise.resolve() }
       jobs.set(path, job)
-      job.done = carryOut(path, content, job).finally(() => jobs.delete(path))
+      job.done = carryOut(path, content, job)
       return job.done
     },
   }

@@ -1,5 +1,3 @@
-import { mkdir } from 'node:fs/promises'
-import { dirname } from 'node:path'
 import { z } from 'zod'
 import type { Shelf } from '../../core/changes/shelf.ts'
 import { formatShelf, parseShelf, readShelf } from '../../core/plan/shelf-file.ts'
@@ -40,7 +38,6 @@ export function partsShelf(file: string, writer: LatestWriter, report: (sentence
       )
     }
     try {
-      await mkdir(dirname(file), { recursive: true, mode: 0o700 })
       await writer.write(file, formatShelf(parsed.shelf))
       return { kind: 'kept' }
     } catch (error) {

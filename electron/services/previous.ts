@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, rm, stat } from 'node:fs/promises'
+import { readdir, readFile, rm, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import { planEnding, whyNotPlan } from '../contract/plan-text.ts'
 import type { LatestWriter } from './latest-writer.ts'
@@ -11,7 +11,6 @@ export function previousVersions(folder: string, writer: LatestWriter) {
   const fileOf = (key: string) => join(folder, `${key}${planEnding}`)
 
   async function store(key: string, text: string): Promise<void> {
-    await mkdir(folder, { recursive: true, mode: 0o700 })
     await writer.write(fileOf(key), text)
     await thin()
   }

@@ -1,5 +1,3 @@
-import { mkdir } from 'node:fs/promises'
-import { dirname } from 'node:path'
 import { z } from 'zod'
 import type { LatestWriter } from './latest-writer.ts'
 import type { OneAtATime } from './one-at-a-time.ts'
@@ -37,7 +35,6 @@ export function recentPlans(file: string, writer: LatestWriter, alone: OneAtATim
       const entries = edit(await list())
       const files = entries.filter(entry => entry.path !== null).slice(0, most)
       const stay = entries.filter(entry => entry.path === null || files.includes(entry))
-      await mkdir(dirname(file), { recursive: true, mode: 0o700 })
       await writer.write(file, JSON.stringify({ format: 'stopgap-recent', version: 1, entries: stay }))
     })
   }

@@ -1,5 +1,3 @@
-import { mkdir } from 'node:fs/promises'
-import { dirname } from 'node:path'
 import { z } from 'zod'
 import { formatRecipes, parseRecipes, readRecipes } from '../../core/plan/recipe-file.ts'
 import type { Reply, Request } from '../contract/contract.ts'
@@ -31,7 +29,6 @@ export function storedRecipes(file: string, writer: LatestWriter, report: (sente
       )
     }
     try {
-      await mkdir(dirname(file), { recursive: true, mode: 0o700 })
       await writer.write(file, formatRecipes(checked.recipes))
       return { kind: 'kept' }
     } catch (error) {

@@ -1,5 +1,3 @@
-import { mkdir } from 'node:fs/promises'
-import { dirname } from 'node:path'
 import { z } from 'zod'
 import type { LatestWriter } from './latest-writer.ts'
 import { readStored } from './stored.ts'
@@ -52,7 +50,6 @@ export function storedSettings(file: string, writer: LatestWriter, report: (sent
       window: { ...old.window, ...part.window },
       folder: part.folder === undefined ? old.folder : part.folder,
     }
-    await mkdir(dirname(file), { recursive: true, mode: 0o700 })
     await writer.write(file, JSON.stringify({ format: 'stopgap-settings', version: 1, ...known }))
   }
 

@@ -24,8 +24,18 @@ describe('latestWriter', () => {
   it('tells a failure, and works again after it', async () => {
     const folder = await newFolder()
     const writer = latestWriter()
-    await expect(writer.write(join(folder, 'none', 'a'), 'text')).rejects.toThrow('ENOENT')
     await writer.write(join(folder, 'a'), 'text')
-    expect(await readFile(join(folder, 'a'), 'utf8')).toBe('text')
+    await expect(writer.write(join(folder, 'a', 'b'), 'text')).rejects.toThrow(/ENOTDIR|EEXIST/)
+    await writer.write(join(folder, 'a'), 'other')
+    expect(await readFile(join(folder, 'a'), 'utf8')).toBe('other')
+  })
+
+  it('makes the folder it writes to, and keeps the latest of what is asked for at once or right after', async () => {
+    const file = join(await newFolder(), 'new', 'a')
+    const writer = latestWriter()
+    await Promise.all(['one', 'two', 'three'].map(text => writer.write(file, text)))
+    expect(await readFile(file, 'utf8')).toBe('three')
+    await writer.write(file, 'four').then(() => writer.write(file, 'five'))
+    expect(await readFile(file, 'utf8')).toBe('five')
   })
 })
