@@ -34,7 +34,7 @@ const BESIDE_TAG = { small: 96, wide: 112 }
 const WORTH = 0.5
 
 /** The drawing's scale does not follow every small step of an edit: what it covers is rounded up to this, m. */
-const STEP = 0.02
+const STEP = 0.01
 
 const outward = (length: number): number => Math.ceil(length / STEP - 1e-9) * STEP
 
