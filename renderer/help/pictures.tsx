@@ -186,3 +186,15 @@ export const Heap = () => (
     <Mark d="M24 88H60" width={2.5} />
   </>
 )
+
+/** Parts of several lengths standing on a board. */
+export const Shelf = () => (
+  <>
+    <Mark d={box(8, 22, 14, 48)} stroke="stop" fill="stop-t" width={1.5} />
+    <Coil x={38} half={9} from={34} to={70} turns={5} />
+    <Mark d={box(56, 54, 8, 16)} fill="metal2" />
+    <Mark d={box(68, 44, 8, 26)} fill="metal2" />
+    <Mark d="M2 72H82" width={3} />
+    <Mark d="M14 74V86M70 74V86" stroke="ink2" width={2} />
+  </>
+)

@@ -345,6 +345,15 @@ export const termGroups: readonly { readonly name: string; readonly terms: reado
         picture: pictured(<draw.TwoSetups />),
       },
       {
+        id: 'shelf',
+        name: 'Shelf',
+        says: [
+          'The stops, springs and tubes the shop has to hand. Changes are sought among them, and spacers are cut from its tubes.',
+          'It is kept for every plan, apart from the plan’s own file, and can be carried to another computer as a file.',
+        ],
+        picture: pictured(<draw.Shelf />),
+      },
+      {
         id: 'assumed',
         name: 'Assumed',
         says: [

@@ -24,6 +24,7 @@ const wanted = [
   'full bump',
   'full droop',
   'wheel rate',
+  'shelf',
 ]
 
 describe('help with the words', () => {
