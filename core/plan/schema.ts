@@ -195,17 +195,20 @@ const rangesSchema = z.strictObject({
   preload: z.boolean(),
 })
 
+const MEASURED_PATH = new RegExp(
+  '^((front|rear)(\\.[A-Za-z0-9]+)+|vehicle\\.(wheelbase|cgHeight|rollAxisHeight)|' +
+    'loads\\.[A-Za-z0-9][A-Za-z0-9_-]*\\.(masses\\.(front|rear)|lateral|deceleration|amplitude))$',
+)
+
 /**
  * How far off measured values may be, where somebody knows better than the usual: the half-width either side of the value, in its own SI
- * unit, by its path behind the axle's id: `front.corner.stop.gap`. It holds for that measurement in every setup.
+ * unit, by its path behind the axle's id: `front.corner.stop.gap`; of the car and its loads `vehicle.cgHeight`, `loads.turn.lateral`. It
+ * holds for that measurement in every setup.
  */
 const tolerancesSchema = z.strictObject({
   version: z.literal(1),
   values: z.record(
-    z
-      .string()
-      .max(200)
-      .regex(/^(front|rear)(\.[A-Za-z0-9]+)+$/, 'the path of a measured value, such as front.corner.stop.gap'),
+    z.string().max(200).regex(MEASURED_PATH, 'the path of a measured value, such as front.corner.stop.gap'),
     number(0, 1e9),
   ),
 })

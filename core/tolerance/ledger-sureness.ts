@@ -1,10 +1,13 @@
 import { type AxleLedger, setupLoads } from '../loads/ledger.ts'
 import type { Axle, AxleId, Plan, Setup } from '../plan/schema.ts'
 import { BAND, type Range } from './agreement.ts'
+import { carMeasuredOf, type TrialCar, trialCar } from './car-measured.ts'
+import type { Measured } from './measured.ts'
 import { BLOCK, deviationsOf } from './monte-carlo.ts'
+import { type RankedMeasurement, ranked } from './ranking.ts'
 import { quantile, sorted } from './statistics.ts'
 import type { TrialOptions, TrialProgress } from './steps.ts'
-import { trialsOf, USUAL_SEED } from './trials.ts'
+import { type Trials, trialsOf, USUAL_SEED } from './trials.ts'
 
 /** How sure one number of the ledger is, m of wheel travel. */
 export interface LedgerBand extends Range {
@@ -16,7 +19,7 @@ export interface LedgerBand extends Range {
   readonly present: number
 }
 
-/** How sure the ledger of one axle is. What the loads ask for, the center of gravity and the anti-roll bars are taken as stated. */
+/** How sure the ledger of one axle is, every value of the car and of what its loads ask for off by chance. */
 export interface LedgerSureness {
   readonly axle: AxleId
   readonly trials: number
@@ -24,6 +27,8 @@ export interface LedgerSureness {
   /** Chance that the chosen loads together reach the stop, and full bump, 0 to 1; among the trials that find a place for the wheels. */
   readonly reachStop: number | null
   readonly reachBump: number | null
+  /** Which measurement to repeat first for what the loads leave before the stop, or before full bump without one; paths as in the plan. */
+  readonly ranking: readonly RankedMeasurement[]
 }
 
 /** Each trial of the ledger solves every load on the whole car: a tenth of the usual trials finds the ends of a band to one in thirty of its width. */
@@ -49,20 +54,44 @@ const figuresOf = ({ rows }: AxleLedger): LedgerFigure[] => [
   { id: 'beforeBump', name: 'left before full bump', of: ({ balance }) => balance.beforeBump },
 ]
 
+/** All that is drawn in the trials of a ledger. */
+interface CarTrials {
+  readonly trials: readonly Trials[]
+  readonly car: TrialCar
+  readonly seed: number
+}
+
+/** Variables and measurements of the whole car, each by its path in the plan's tolerances. */
+function drawnOf(plan: Plan, setup: Setup, { trials, car, seed }: CarTrials, blocks: number) {
+  const named = <T extends { readonly path: string }>(id: AxleId, list: readonly T[]): T[] =>
+    list.map(each => ({ ...each, path: `${id}.${each.path}` }))
+  const measured: Measured[] = trials.flatMap(({ axle, measured }) => named(axle.id, measured))
+  return {
+    variables: [...trials.flatMap(({ axle, trial }) => named(axle.id, trial.variables)), ...car.variables],
+    measured: [...measured, ...carMeasuredOf(plan, setup)],
+    seed,
+    blocks: Array.from({ length: blocks }, (_, block) => block),
+  }
+}
+
 /** Trials of both axles at once, each measurement with the luck it has in the trials of its own axle. */
 function* trialLedgers(
-  plan: Plan,
   setup: Setup,
   chosen: readonly string[] | undefined,
-  seed: number,
+  { trials, car, seed }: CarTrials,
   blocks: number,
 ): Generator<readonly AxleLedger[]> {
-  const axles = setup.axles.map(axle => trialsOf(plan, axle, seed).trial)
+  const axles = trials.map(({ trial }) => trial)
   for (let block = 0; block < blocks; block += 1) {
     const columns = axles.map(({ variables }) => variables.map(variable => deviationsOf(variable, seed, block)))
+    const ofCar = car.variables.map(variable => deviationsOf(variable, seed, block))
     for (let number = 0; number < BLOCK; number += 1) {
-      const put = axles.map((trial, i): Axle => trial.put(columns[i]!.map(column => column[number]!)))
-      const { ledger } = setupLoads(plan, { ...setup, axles: put }, chosen)
+      const corners = axles.map((trial, i): Axle => trial.put(columns[i]!.map(column => column[number]!)))
+      const put = car.put(
+        ofCar.map(column => column[number]!),
+        corners,
+      )
+      const { ledger } = setupLoads(put.plan, { ...setup, axles: [...put.axles] }, chosen)
       // Past the touch a stop whose gas runs out before its stroke does would be held by gas nobody measured.
       yield ledger.map((axle, i) =>
         axles[i]!.gasLasts || axle.together.to === null || axle.together.to <= (axle.engagement ?? Infinity)
@@ -97,13 +126,19 @@ export function* ledgerSurenessSteps(
   const blocks = plan.loads.length === 0 ? 0 : Math.max(1, Math.ceil(trials / BLOCK))
   const figures = nominal.map(figuresOf)
   const values = figures.map(list => list.map(() => new Float64Array(blocks * BLOCK)))
+  const all: CarTrials = {
+    trials: setup.axles.map(axle => trialsOf(plan, axle, seed)),
+    car: trialCar(plan, setup),
+    seed,
+  }
   let number = 0
-  for (const ledgers of trialLedgers(plan, setup, chosen, seed, blocks)) {
+  for (const ledgers of trialLedgers(setup, chosen, all, blocks)) {
     for (const [i, ledger] of ledgers.entries())
       for (const [j, { of }] of figures[i]!.entries()) values[i]![j]![number] = of(ledger) ?? Number.NaN
     number += 1
     if (number % SHARE === 0) yield { done: number, of: blocks * BLOCK }
   }
+  const drawn = drawnOf(plan, setup, all, blocks)
   return nominal.flatMap((ledger, i): LedgerSureness[] => {
     if (only !== undefined && ledger.id !== only) return []
     const list = figures[i]!
@@ -115,6 +150,7 @@ export function* ledgerSurenessSteps(
         bands: list.flatMap((figure, j) => band(figure, ledger, values[i]![j]!)),
         reachStop: chanceOf(listed('beforeStop')),
         reachBump: chanceOf(listed('beforeBump')),
+        ranking: ranked(drawn, listed(ledger.engagement === null ? 'beforeBump' : 'beforeStop')),
       },
     ]
   })

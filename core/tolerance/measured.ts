@@ -39,24 +39,37 @@ export function measuredOf(axle: Axle, tolerances?: Tolerances): Measured[] {
     const value = valueAt(axle, path)
     const size = typeof value === 'number' ? value : 0
     const assumed = axle.assumed?.includes(path) ?? false
-    const own = tolerances?.values[`${axle.id}.${path}`]
-    const usual = usualHalfWidth(kind, size, false)
-    const halfWidth = own ?? (assumed ? usualHalfWidth(kind, size, true) : usual)
-    return [
-      {
-        path,
-        kind,
-        quantity: USUAL[kind].quantity,
-        halfWidth,
-        source: own !== undefined ? 'plan' : assumed ? 'assumed' : 'usual',
-        repeated: assumed ? Math.min(halfWidth, usual) : halfWidth * REPEATED,
-      },
-    ]
+    return [measured(path, kind, size, assumed, tolerances?.values[`${axle.id}.${path}`])]
   })
 }
 
-/** Tolerances of the plan that no measurement of any setup has any more, or never had. */
-export function unusedTolerances(axles: readonly Axle[], tolerances?: Tolerances): string[] {
-  const known = new Set(axles.flatMap(axle => measuredOf(axle).map(({ path }) => `${axle.id}.${path}`)))
+/**
+ * A measurement with its tolerance.
+ * @param size of its value, SI
+ * @param own half-width the plan gives it
+ */
+export function measured(path: string, kind: Kind, size: number, assumed: boolean, own: number | undefined): Measured {
+  const usual = usualHalfWidth(kind, size, false)
+  const halfWidth = own ?? (assumed ? usualHalfWidth(kind, size, true) : usual)
+  return {
+    path,
+    kind,
+    quantity: USUAL[kind].quantity,
+    halfWidth,
+    source: own !== undefined ? 'plan' : assumed ? 'assumed' : 'usual',
+    repeated: assumed ? Math.min(halfWidth, usual) : halfWidth * REPEATED,
+  }
+}
+
+/**
+ * Tolerances of the plan that no measurement of any setup has any more, or never had.
+ * @param others paths known besides, such as those of the loads
+ */
+export function unusedTolerances(
+  axles: readonly Axle[],
+  tolerances?: Tolerances,
+  others: readonly string[] = [],
+): string[] {
+  const known = new Set([...axles.flatMap(axle => measuredOf(axle).map(({ path }) => `${axle.id}.${path}`)), ...others])
   return Object.keys(tolerances?.values ?? {}).filter(path => !known.has(path))
 }

@@ -1,3 +1,5 @@
+import type { Plan } from '../plan/schema.ts'
+
 const NAMES: readonly (readonly [RegExp, string])[] = [
   [/^corner\.cornerMass$/, 'corner weight'],
   [/^corner\.unsprungMass$/, 'unsprung weight'],
@@ -28,11 +30,47 @@ const NAMES: readonly (readonly [RegExp, string])[] = [
   [/^corner\.clearance\.droop$/, 'clearance to the strap'],
 ]
 
+const OF_CAR: Readonly<Record<string, string>> = {
+  wheelbase: 'wheelbase',
+  cgHeight: 'height of the center of gravity',
+  rollAxisHeight: 'height of the roll axis',
+  track: 'track width',
+  antiRollRate: 'anti-roll rate',
+  shockSpacing: 'shock to shock',
+  stopSpacing: 'stop to stop',
+}
+
+const OF_LOAD: Readonly<Record<string, string>> = {
+  'masses.front': 'mass on the front',
+  'masses.rear': 'mass on the rear',
+  lateral: 'lateral acceleration',
+  deceleration: 'deceleration',
+  amplitude: 'amplitude',
+}
+
 const SPRING = /^corner\.springs\.springs\.(\d+)\.(rate|freeLength|solidLength)$/
 const OF_SPRING: Readonly<Record<string, string>> = {
   rate: 'rate',
   freeLength: 'free length',
   solidLength: 'solid length',
+}
+
+/**
+ * What people call a measurement by its path in the plan's tolerances: `front.corner.stop.gap`, `vehicle.cgHeight`, `loads.turn.lateral`.
+ */
+export function planMeasurementName(path: string, { loads, setups }: Pick<Plan, 'loads' | 'setups'>): string {
+  const [whose = '', ...rest] = path.split('.')
+  if (whose === 'vehicle') return OF_CAR[rest.join('.')] ?? path
+  if (whose === 'loads') {
+    const [id, ...what] = rest
+    const load = loads.find(each => each.id === id)
+    const name = load === undefined ? id : load.name === '' ? load.kind : load.name
+    return `${OF_LOAD[what.join('.')] ?? what.join('.')} of “${name}”`
+  }
+  const inside = rest.join('.')
+  const axle = setups.flatMap(({ axles }) => axles).find(({ id }) => id === whose)
+  const springs = axle?.corner.springs.springs.map(({ name }) => name)
+  return `${OF_CAR[inside] ?? measurementName(inside, springs)}, ${whose}`
 }
 
 /**

@@ -3,6 +3,7 @@ import { FIGURES } from './figures.ts'
 import type { Measured } from './measured.ts'
 import { BLOCK, deviationsOf } from './monte-carlo.ts'
 import { mean, quantile, sorted } from './statistics.ts'
+import type { Variable } from './trial-axle.ts'
 import type { TrialBlock, Trials } from './trials.ts'
 
 /** What one measurement does to how sure a figure is. */
@@ -70,6 +71,23 @@ export function rankingOf(
   if (place < 0) throw new RangeError(`no figure ${figure}`)
   const values = new Float64Array(blocks.length * BLOCK)
   for (const [i, { figures }] of blocks.entries()) values.set(figures[place]!, i * BLOCK)
+  const numbers = blocks.map(({ block }) => block)
+  return ranked({ variables: trial.variables, measured, seed, blocks: numbers }, values)
+}
+
+/** What was drawn in trials: the variables, whose paths are those of the measurements, and the numbers of the blocks in their order. */
+interface Drawn {
+  readonly variables: readonly Variable[]
+  readonly measured: readonly Measured[]
+  readonly seed: number
+  readonly blocks: readonly number[]
+}
+
+/**
+ * The same for any list of values that trials gave.
+ * @param values one for each trial, NaN where it has none
+ */
+export function ranked({ variables, measured, seed, blocks }: Drawn, values: Float64Array): RankedMeasurement[] {
   const present = sorted(values)
   if (present.length === 0 || present[0] === present.at(-1)) return []
   const width = quantile(present, BAND[1]) - quantile(present, BAND[0])
@@ -77,8 +95,8 @@ export function rankingOf(
   const longTail = present.at(-1)! - present[0]! > LONG_TAIL * width
   const followed = longTail ? ranks(values) : values
   const shares = new Map<string, number>()
-  for (const variable of trial.variables) {
-    for (const [i, { block }] of blocks.entries()) column.set(deviationsOf(variable, seed, block), i * BLOCK)
+  for (const variable of variables) {
+    for (const [i, block] of blocks.entries()) column.set(deviationsOf(variable, seed, block), i * BLOCK)
     shares.set(variable.path, (shares.get(variable.path) ?? 0) + correlated(followed, column))
   }
   // Chance can take the parts together a little past the whole.

@@ -1,4 +1,5 @@
 import type { AxleId, Plan, Setup } from '../plan/schema.ts'
+import { carMeasuredOf } from './car-measured.ts'
 import { HEADLINES } from './figures.ts'
 import { unusedTolerances } from './measured.ts'
 import { BLOCK } from './monte-carlo.ts'
@@ -80,4 +81,5 @@ export const planUnusedTolerances = (plan: Plan): string[] =>
   unusedTolerances(
     plan.setups.flatMap(({ axles }) => axles),
     plan.tolerances,
+    plan.setups.flatMap(setup => carMeasuredOf(plan, setup).map(({ path }) => path)),
   )

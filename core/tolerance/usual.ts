@@ -13,6 +13,10 @@ export type Kind =
   | 'ratio'
   | 'direction'
   | 'curve'
+  | 'height'
+  | 'rollRate'
+  | 'acceleration'
+  | 'amplitude'
 
 /** How far off a value usually is: the half-width either side of it, at least so much, or a share of it. */
 interface Usual {
@@ -37,6 +41,11 @@ export const USUAL: Readonly<Record<Kind, Usual>> = {
   direction: { quantity: 'angle', least: Math.PI / 180, share: 0, assumed: { least: Math.PI / 36, share: 0 } },
   /** Of its forces. */
   curve: { quantity: 'share', least: 0.1, share: 0, assumed: { least: 0.3, share: 0 } },
+  /** Worked out rather than taped: the center of gravity, the roll axis. */
+  height: { quantity: 'length', least: INCH, share: 0.05, assumed: { least: 4 * INCH, share: 0.2 } },
+  rollRate: { quantity: 'rollRate', least: 0, share: 0.1, assumed: { least: 0, share: 0.3 } },
+  acceleration: { quantity: 'acceleration', least: 0, share: 0.1, assumed: { least: 0, share: 0.3 } },
+  amplitude: { quantity: 'length', least: INCH / 2, share: 0.1, assumed: { least: INCH, share: 0.3 } },
 }
 
 /** Usual half-width of a value, SI. */

@@ -1,15 +1,26 @@
 import type { Plan } from '../../core/plan/schema.ts'
 import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
+import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
 import { budgetJson } from './budget-json.ts'
 import { tellTrials } from './sure-progress.ts'
 
+const rankedJson = ({ measured, share, width, narrowed }: RankedMeasurement) => ({
+  path: measured.path,
+  tolerance: measured.halfWidth,
+  source: measured.source,
+  share,
+  width,
+  narrowed,
+})
+
 /** Bands of what each load takes, of what the chosen ones take together and leave, m; chances that they reach the stop and full bump. */
-const ledgerJson = ({ trials, bands, reachStop, reachBump }: LedgerSureness) => ({
+const ledgerJson = ({ trials, bands, reachStop, reachBump, ranking }: LedgerSureness) => ({
   trials,
   reachStop,
   reachBump,
   figures: Object.fromEntries(bands.map(({ id, value, low, high, present }) => [id, { value, low, high, present }])),
+  ranking: ranking.map(rankedJson),
 })
 
 const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSureness, ledger: LedgerSureness) => ({
@@ -25,19 +36,7 @@ const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSu
   regimes: Object.fromEntries(
     regimes.map(({ id, chances }) => [id, Object.fromEntries(chances.map(({ name, chance }) => [name, chance]))]),
   ),
-  rankings: Object.fromEntries(
-    rankings.map(({ figure, ranking }) => [
-      figure,
-      ranking.map(({ measured, share, width, narrowed }) => ({
-        path: measured.path,
-        tolerance: measured.halfWidth,
-        source: measured.source,
-        share,
-        width,
-        narrowed,
-      })),
-    ]),
-  ),
+  rankings: Object.fromEntries(rankings.map(({ figure, ranking }) => [figure, ranking.map(rankedJson)])),
   ledger: ledgerJson(ledger),
 })
 

@@ -1,7 +1,7 @@
 import type { Axle, Plan } from '../../core/plan/schema.ts'
 import { FIGURES } from '../../core/tolerance/figures.ts'
 import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
-import { measurementName } from '../../core/tolerance/measurement-names.ts'
+import { measurementName, planMeasurementName } from '../../core/tolerance/measurement-names.ts'
 import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
 import { chanceText, doubtText, reasons, TOLD } from '../../core/tolerance/saying.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
@@ -61,7 +61,8 @@ function chancesText({ findings, regimes }: AxleSureness): string {
 }
 
 /** What the loads take and leave, and how likely they reach what stops the wheel. */
-function ledgerText({ trials, bands, reachStop, reachBump }: LedgerSureness, system: System): string {
+function ledgerText({ trials, bands, reachStop, reachBump, ranking }: LedgerSureness, plan: Plan): string {
+  const system = plan.units
   if (bands.length === 0) return ''
   const told = bands.filter(({ id }) => id !== 'place')
   const reached =
@@ -77,21 +78,34 @@ function ledgerText({ trials, bands, reachStop, reachBump }: LedgerSureness, sys
       ]),
     ]) +
     paragraph(
-      `From ${trials.toLocaleString('en-US')} trials of the whole car; what the loads ask for, its center of gravity and its anti-roll bars are taken as stated. Together they ${reached}${ended}${among > 1 - MISSING ? '' : `, where there is a place for the wheels: in ${chanceText(among)}`}.`,
+      `From ${trials.toLocaleString('en-US')} trials of the whole car, what the loads ask for off by chance too. Together they ${reached}${ended}${among > 1 - MISSING ? '' : `, where there is a place for the wheels: in ${chanceText(among)}`}.`,
       '  ',
       '  ',
-    )
+    ) +
+    (ranking.length === 0
+      ? ''
+      : paragraph(
+          `Measure first, for what they leave, ${doubtText(ranking[0]!.width, 'length', system)} now`,
+          '  ',
+          '    ',
+        )) +
+    ranking
+      .slice(0, RANKED)
+      .map(each => {
+        const name = planMeasurementName(each.measured.path, plan)
+        return paragraph(rankedText(each, 'length', name, system), '    ', '      ')
+      })
+      .join('')
   )
 }
 
 function rankedText(
   { measured, share, narrowed }: RankedMeasurement,
   quantity: Quantity,
-  springs: readonly string[],
+  name: string,
   system: System,
 ): string {
   const how = measured.source === 'assumed' ? 'measuring it' : 'once more with care'
-  const name = measurementName(measured.path, springs)
   const said = `${name}${measured.source === 'assumed' ? ', assumed' : ''}`
   return `- ${said}: ${chanceText(share)} of the doubt; ${how} leaves ${doubtText(narrowed, quantity, system)}`
 }
@@ -106,20 +120,27 @@ function rankingText({ rankings, figures }: AxleSureness, axle: Axle, system: Sy
       paragraph(`${of.name}, ${doubtText(ranking[0]!.width, of.quantity, system)} now`, '  ', '    '),
       ...ranking
         .slice(0, RANKED)
-        .map(each => paragraph(rankedText(each, of.quantity, springs, system), '    ', '      ')),
+        .map(each =>
+          paragraph(
+            rankedText(each, of.quantity, measurementName(each.measured.path, springs), system),
+            '    ',
+            '      ',
+          ),
+        ),
     ]
   })
   return lines.length === 0 ? '' : `  Measure first, for the\n${lines.join('')}`
 }
 
-function axleText(sure: AxleSureness, ledger: LedgerSureness, axle: Axle, system: System): string {
+function axleText(sure: AxleSureness, ledger: LedgerSureness, axle: Axle, plan: Plan): string {
+  const system = plan.units
   const told = TOLD.flatMap(id => sure.figures.filter(figure => figure.id === id))
   const figures = [...told, ...sure.figures.filter(({ id }) => !TOLD.includes(id))]
   const parts = [
     table([['', 'as it stands', '5 of 100', '95 of 100'], ...figures.map(figure => bandRow(figure, system))]) +
       whyText(figures) +
       missingText(figures),
-    ledgerText(ledger, system),
+    ledgerText(ledger, plan),
     chancesText(sure),
     rankingText(sure, axle, system),
   ]
@@ -134,7 +155,7 @@ export function sureText(plan: Plan, tell: (line: string) => void): string {
   const setups = plan.setups.map(setup => {
     const { axles } = setupSureness(plan, setup, {}, tellTrials(setup, tell))
     const ledgers = ledgerSureness(plan, setup, undefined, {}, tellTrials(setup, tell, 'trial of the loads'))
-    const texts = axles.map((sure, i) => axleText(sure, ledgers[i]!, setup.axles[i]!, plan.units))
+    const texts = axles.map((sure, i) => axleText(sure, ledgers[i]!, setup.axles[i]!, plan))
     return { trials: axles[0]!.trials, text: `${underlined(setupName(setup), '═')}\n${texts.join('\n')}` }
   })
   const unused = planUnusedTolerances(plan)

@@ -1,4 +1,6 @@
+import { carMeasuredOf } from '../../core/tolerance/car-measured.ts'
 import { measuredOf } from '../../core/tolerance/measured.ts'
+import { measurementName, planMeasurementName } from '../../core/tolerance/measurement-names.ts'
 import { chanceText, reasons } from '../../core/tolerance/saying.ts'
 import { FigureTable } from '../panels/sure/FigureTable.tsx'
 import { LedgerTable } from '../panels/sure/LedgerTable.tsx'
@@ -11,13 +13,16 @@ import { useSelectGroup } from '../window-context.ts'
 
 /** How far off each measurement may be, what that does to every figure, and which to repeat first. */
 export function SurePage() {
-  const { axle, setup, system, tolerances } = useSelectGroup(state => ({
+  const { axle, setup, plan, system, tolerances } = useSelectGroup(state => ({
     axle: shownAxle(state).axle,
     setup: shownSetup(state).setup,
+    plan: state.plan,
     system: state.plan.units,
     tolerances: state.plan.tolerances,
   }))
   const { sureness, ledger } = useSureView()
+  const springs = axle.corner.springs.springs.map(({ name }) => name)
+  const ofCar = carMeasuredOf(plan, setup)
   const figures = sureness?.figures ?? []
   const mixed = sureness?.regimes.filter(({ chances }) => chances.length > 1) ?? []
   return (
@@ -41,7 +46,7 @@ export function SurePage() {
             {ledger === null ? null : (
               <>
                 <h3>Demands</h3>
-                <LedgerTable ledger={ledger} system={system} />
+                <LedgerTable ledger={ledger} plan={plan} />
               </>
             )}
             <h3>Chances</h3>
@@ -67,7 +72,23 @@ export function SurePage() {
         <h3>How far off, either way</h3>
         <p>Type over what you know better. Empty a field to go back to what is usual.</p>
         {measuredOf(axle, tolerances).map(measured => (
-          <ToleranceField key={measured.path} axle={axle} measured={measured} system={system} />
+          <ToleranceField
+            key={measured.path}
+            name={measurementName(measured.path, springs)}
+            path={`${axle.id}.${measured.path}`}
+            measured={measured}
+            system={system}
+          />
+        ))}
+        {ofCar.length === 0 ? null : <h3>The car and its loads</h3>}
+        {ofCar.map(measured => (
+          <ToleranceField
+            key={measured.path}
+            name={planMeasurementName(measured.path, plan)}
+            path={measured.path}
+            measured={measured}
+            system={system}
+          />
         ))}
       </section>
     </main>

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { axleBudget } from '../../core/budget/budget.ts'
 import { parsePlan } from '../../core/plan/parse.ts'
 import type { Axle, Plan } from '../../core/plan/schema.ts'
+import { carMeasuredOf } from '../../core/tolerance/car-measured.ts'
+import { ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import { measuredOf } from '../../core/tolerance/measured.ts'
 import { BLOCK, deviationsOf } from '../../core/tolerance/monte-carlo.ts'
 import { surenessOf } from '../../core/tolerance/sureness.ts'
@@ -39,6 +41,38 @@ describe('how sure a budget is', () => {
       }),
       runs,
     )
+  })
+
+  it('has a ledger of no width with no tolerance of the car, its axles or its loads', () => {
+    let bands = 0
+    fc.assert(
+      fc.property(arbitraryPlan(), given => {
+        const plan: Plan = {
+          ...given,
+          loads: [
+            { id: 'crew', name: '', kind: 'payload', masses: { front: 40 } },
+            { id: 'turn', name: '', kind: 'cornering', lateral: 2 },
+            { id: 'bump', name: '', kind: 'terrain', amplitude: 0.01 },
+          ],
+        }
+        const setup = plan.setups[0]!
+        const paths = [
+          ...setup.axles.flatMap(axle => measuredOf(axle).map(({ path }) => `${axle.id}.${path}`)),
+          ...carMeasuredOf(plan, setup).map(({ path }) => path),
+        ]
+        const values = Object.fromEntries(paths.map(path => [path, 0]))
+        const exact: Plan = { ...plan, tolerances: { version: 1, values } }
+        for (const { bands: found, ranking } of ledgerSureness(exact, setup, undefined, { trials: BLOCK })) {
+          expect(ranking).toEqual([])
+          for (const { value, low, high } of found) {
+            expect([low, high]).toEqual([value, value])
+            bands += 1
+          }
+        }
+      }),
+      { ...runs, numRuns: 4 },
+    )
+    expect(bands).toBeGreaterThan(0)
   })
 
   it('only ever tries axles a plan file may hold', () => {

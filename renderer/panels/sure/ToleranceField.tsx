@@ -1,7 +1,5 @@
 import { type KeyboardEvent, useState } from 'react'
-import type { Axle } from '../../../core/plan/schema.ts'
 import type { Measured } from '../../../core/tolerance/measured.ts'
-import { measurementName } from '../../../core/tolerance/measurement-names.ts'
 import { fieldText } from '../../../core/units/format.ts'
 import { parseMeasure } from '../../../core/units/parse.ts'
 import { type System, unitOf } from '../../../core/units/quantity.ts'
@@ -10,22 +8,26 @@ import { useStore } from '../../window-context.ts'
 
 const SOURCES: Readonly<Record<Measured['source'], string>> = { plan: 'yours', usual: 'usual', assumed: 'assumed' }
 
+interface Given {
+  readonly name: string
+  /** As the plan's tolerances have it. */
+  readonly path: string
+  readonly measured: Measured
+  readonly system: System
+}
+
 /** How far off one measurement may be, to type over; empty goes back to what is usual. */
-export function ToleranceField({ axle, measured, system }: { axle: Axle; measured: Measured; system: System }) {
+export function ToleranceField({ name, path, measured, system }: Given) {
   const store = useStore()
-  const { path, quantity, halfWidth, source } = measured
+  const { quantity, halfWidth, source } = measured
   const [typed, setTyped] = useState<string | null>(null)
   const [wrong, setWrong] = useState<string | null>(null)
-  const name = measurementName(
-    path,
-    axle.corner.springs.springs.map(spring => spring.name),
-  )
   const unit = unitOf(quantity, system).label
   const put = (value: number | null): void => {
     const problems = edit(store, `tolerance of ${name}`, plan => {
       const values = { ...plan.tolerances?.values }
-      if (value === null) delete values[`${axle.id}.${path}`]
-      else values[`${axle.id}.${path}`] = value
+      if (value === null) delete values[path]
+      else values[path] = value
       if (Object.keys(values).length === 0) delete plan.tolerances
       else plan.tolerances = { version: 1, values }
     })

@@ -114,6 +114,18 @@ const NONSENSE: readonly [what: string, path: string, value: unknown, named?: st
   ['an unknown road class', 'terrains[2].isoClass', 'I'],
   ['a seed that is no whole number', 'terrains[2].seed', 0.5],
   ['a run in the folder above', 'runs[0].file', '../before.stopgap-run'],
+  [
+    'a tolerance of nothing measured',
+    'tolerances.values',
+    { 'loads.turn.name': 1 },
+    'tolerances.values.loads.turn.name',
+  ],
+  [
+    'a tolerance less than nothing',
+    'tolerances.values',
+    { 'vehicle.cgHeight': -0.01 },
+    'tolerances.values.vehicle.cgHeight',
+  ],
   ['a run by its whole path', 'runs[0].file', '/home/before.stopgap-run'],
   ['a run on a drive', 'runs[0].file', 'C:\\before.stopgap-run'],
   ['a run in a hidden folder', 'runs[0].file', 'runs/.git/before'],

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import type { Axle, Corner, Load, Plan } from '../../../core/plan/schema.ts'
+import { carMeasuredOf } from '../../../core/tolerance/car-measured.ts'
 import { ledgerSureness, ledgerSurenessSteps } from '../../../core/tolerance/ledger-sureness.ts'
 import { measuredOf } from '../../../core/tolerance/measured.ts'
+import { planMeasurementName } from '../../../core/tolerance/measurement-names.ts'
 import { BLOCK } from '../../../core/tolerance/monte-carlo.ts'
 import { close } from '../../close.ts'
-import { carry, plainAxle, plainPlan, turn } from '../loads/plain-car.ts'
+import { bumpOf, carry, plainAxle, plainPlan, stopHard, turn } from '../loads/plain-car.ts'
 
 const elastomer: Corner['stop'] = {
   kind: 'elastomer',
@@ -20,14 +22,16 @@ const front = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer, clearance
 /** Every measurement taken for exact but those named. */
 function only(wanted: Record<string, number>, axles: Axle[], loads: Load[]): Plan {
   const exact = axles.flatMap(axle => measuredOf(axle).map(({ path }) => [`${axle.id}.${path}`, 0]))
+  const plan = plainPlan(axles, {}, loads)
+  const car = carMeasuredOf(plan, plan.setups[0]!).map(({ path }) => [path, 0])
   return {
-    ...plainPlan(axles, {}, loads),
-    tolerances: { version: 1, values: { ...Object.fromEntries(exact), ...wanted } },
+    ...plan,
+    tolerances: { version: 1, values: { ...Object.fromEntries([...exact, ...car]), ...wanted } },
   }
 }
 
-const sure = (plan: Plan) => {
-  const found = ledgerSureness(plan, plan.setups[0]!, undefined, { trials: 4000 })
+const sure = (plan: Plan, trials = 4000) => {
+  const found = ledgerSureness(plan, plan.setups[0]!, undefined, { trials })
   const of = (axle: string) => found.find(each => each.axle === axle)!
   return { found, of, band: (axle: string, id: string) => of(axle).bands.find(each => each.id === id)! }
 }
@@ -56,6 +60,74 @@ describe('how sure the ledger is', () => {
     const { low, high } = sure(plan).band('front', 'rows.carry')
     close(low, (30 * 9.80665) / (30_000 + 810), { rel: 2e-3 })
     close(high, (30 * 9.80665) / (30_000 - 810), { rel: 2e-3 })
+  })
+
+  it('gives what a payload takes the band of what is carried, by hand', () => {
+    const { low, high } = sure(only({ 'loads.carry.masses.front': 10 }, [front], [carry({ front: 60 })])).band(
+      'front',
+      'rows.carry',
+    )
+    close(low, (25.5 * 9.80665) / 30_000, { rel: 2e-3 })
+    close(high, (34.5 * 9.80665) / 30_000, { rel: 2e-3 })
+  })
+
+  it('gives a bump the band of its amplitude, and leaves what does not rest on it alone', () => {
+    const plan = only({ 'loads.bump.amplitude': 0.01 }, [front], [bumpOf(0.05), carry({ front: 60 })])
+    const { band } = sure(plan)
+    const { low, high } = band('front', 'rows.bump')
+    close(low, 0.041, { abs: 3e-4 })
+    close(high, 0.059, { abs: 3e-4 })
+    const other = band('front', 'rows.carry')
+    expect([other.low, other.high]).toEqual([other.value, other.value])
+  })
+
+  it('feels the track, the roll axis, the center of gravity and the turn in roll, the wheelbase and the brakes in pitch', () => {
+    const rear = plainAxle({ id: 'rear', rate: 30_000, weight: 3000, stop: elastomer, clearance: ends })
+    for (const [path, row] of [
+      ['front.track', 'rows.turn'],
+      ['rear.track', 'rows.turn'],
+      ['vehicle.rollAxisHeight', 'rows.turn'],
+      ['vehicle.cgHeight', 'rows.turn'],
+      ['loads.turn.lateral', 'rows.turn'],
+      ['vehicle.cgHeight', 'rows.brake'],
+      ['vehicle.wheelbase', 'rows.brake'],
+      ['loads.brake.deceleration', 'rows.brake'],
+    ] as const) {
+      const { band } = sure(only({ [path]: 0.1 }, [front, rear], [turn(3), stopHard(4)]), BLOCK)
+      const { low, high } = band('front', row)
+      expect([path, high - low > 1e-5]).toEqual([path, true])
+    }
+  })
+
+  it('is wide by itself for what is assumed, and says which to measure first', () => {
+    const loads = [{ ...turn(3), assumed: true as const }]
+    const plan = {
+      ...plainPlan([front], { assumed: ['cgHeight', 'rollAxisHeight'] }, loads),
+    }
+    const of = (path: string) => carMeasuredOf(plan, plan.setups[0]!).find(each => each.path === path)!
+    close(of('vehicle.cgHeight').halfWidth, 0.14, { rel: 1e-9 })
+    expect(of('vehicle.cgHeight').source).toBe('assumed')
+    close(of('loads.turn.lateral').halfWidth, 0.9, { rel: 1e-9 })
+    close(of('front.track').halfWidth, 0.0254 / 16, { rel: 1e-9 })
+    expect(of('front.antiRollRate')).toBeUndefined()
+    const { ranking } = sure(plan).of('front')
+    expect(ranking[0]!.measured.path).toMatch(/^(vehicle\.cgHeight|loads\.turn\.lateral)$/)
+    expect(ranking.map(({ measured }) => measured.path)).toContain('vehicle.rollAxisHeight')
+    for (const { width, narrowed } of ranking) expect(narrowed).toBeLessThan(width)
+    expect(planMeasurementName('loads.turn.lateral', plan)).toBe('lateral acceleration of “cornering”')
+    expect(planMeasurementName('vehicle.cgHeight', plan)).toBe('height of the center of gravity')
+    expect(planMeasurementName('front.corner.stop.gap', plan)).toBe('gap, front')
+  })
+
+  it('ranks by what is known to matter: all of the doubt to the only value in doubt', () => {
+    const plan = only({ 'loads.carry.masses.front': 10 }, [front], [carry({ front: 60 })])
+    const { ranking } = sure(plan).of('front')
+    expect(ranking.map(({ measured }) => measured.path)).toEqual(['loads.carry.masses.front'])
+    close(ranking[0]!.share, 1, { rel: 1e-6 })
+    close(ranking[0]!.narrowed, ranking[0]!.width / 2, { rel: 1e-6 })
+    const seeded = (seed: number) => ledgerSureness(plan, plan.setups[0]!, undefined, { trials: 500, seed })
+    expect(seeded(7)).toEqual(seeded(7))
+    expect(seeded(7)).not.toEqual(seeded(8))
   })
 
   it('counts the chance that the loads reach the stop', () => {
