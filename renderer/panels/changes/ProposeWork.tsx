@@ -1,17 +1,19 @@
 import type { ProposeView, Proposing } from '../../state/proposing.ts'
 import { ResultAnnouncer } from '../notices/ResultAnnouncer.tsx'
+import { WorkFault } from '../notices/WorkFault.tsx'
 
 /** How far the candidates are, with a way to stop them; or why there are none, with a way to begin again. */
 export function ProposeWork({ proposing, view }: { proposing: Proposing; view: ProposeView }) {
   const { fault, stopped, running, done, of, proposals } = view
   if (fault !== null)
     return (
-      <p className="sure-state" role="alert">
-        The candidates could not be worked out: {fault}.{' '}
-        <button type="button" className="step" onClick={proposing.again}>
-          Try again
-        </button>
-      </p>
+      <WorkFault
+        className="sure-state"
+        what="The candidates could not be worked out."
+        about="candidates"
+        fault={fault}
+        onAgain={proposing.again}
+      />
     )
   if (stopped)
     return (

@@ -10,6 +10,7 @@ import { resultsShown, shownAxle, shownSetup } from '../../state/selectors.ts'
 import { showAxle } from '../../state/view.ts'
 import { useSelect, useSelectGroup, useStore } from '../../window-context.ts'
 import { ResultAnnouncer } from '../notices/ResultAnnouncer.tsx'
+import { WorkFault } from '../notices/WorkFault.tsx'
 import { RideTable } from '../terrain/RideTable.tsx'
 import { usePlayback } from '../terrain/use-playback.ts'
 import { BeyondLoads } from './BeyondLoads.tsx'
@@ -118,11 +119,7 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
     () => (laid === null ? null : [...laid.findings, ...(seen?.finding == null ? [] : [seen.finding])]),
     [laid, seen],
   )
-  const problems = [
-    ...(notLaid === null ? [] : [notLaidWords(name, notLaid)]),
-    ...(fault === null ? [] : [`It could not be worked out: ${fault}.`]),
-    ...beside.problems,
-  ]
+  const problems = [...(notLaid === null ? [] : [notLaidWords(name, notLaid)]), ...beside.problems]
   return (
     <>
       <WheelStrip
@@ -141,6 +138,17 @@ function WheelOverPlan({ recordings, runs, run, wheels, wheel, onWheel }: WheelP
       <div className={notLaid !== null || fault !== null ? 'terrain-show waiting' : 'terrain-show'}>
         <RunPlate axle={axle} view={view} subject={name} time={time} onTime={onTime} onPlay={playback.toggle} />
         {laid === null ? null : <p className="run-reading">{readingLine(view, time)}</p>}
+        {fault === null ? null : (
+          <WorkFault className="terrain-told" what="It could not be worked out." about="run" fault={fault} />
+        )}
+        {beside.fault === null ? null : (
+          <WorkFault
+            className="terrain-told"
+            what="What is beside it could not be worked out."
+            about="beside a run"
+            fault={beside.fault}
+          />
+        )}
         {problems.length === 0 ? null : (
           <div className="terrain-told" role="alert">
             {problems.map(words => (

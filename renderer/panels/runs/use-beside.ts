@@ -26,6 +26,8 @@ export interface Beside {
   /** As it is drawn; null until it is worked out. */
   readonly wheel: ComparedWheel | null
   readonly problems: readonly string[]
+  /** What a worker said when it broke over this. */
+  readonly fault: string | null
 }
 
 const NOTHING = 'nothing'
@@ -114,8 +116,8 @@ export function useBeside({ recordings, runs, run, wheels, wheel, plan, setup, a
     wheel: drawn,
     problems: [
       ...(view.notLaid === null || name === null ? [] : [notLaidWords(name, view.notLaid)]),
-      ...(view.fault === null ? [] : [`What is beside it could not be worked out: ${view.fault}.`]),
       ...(ridden.trouble === null ? [] : [ridden.trouble]),
     ],
+    fault: view.fault ?? ridden.fault,
   }
 }

@@ -7,9 +7,11 @@ export interface RideBeside {
   readonly figures: RunFigures | null
   readonly working: boolean
   readonly trouble: string | null
+  /** What its worker said when it broke. */
+  readonly fault: string | null
 }
 
-const nothing: RideBeside = { figures: null, working: false, trouble: null }
+const nothing: RideBeside = { figures: null, working: false, trouble: null, fault: null }
 
 /** A worker of its own: a ride under way must not keep runs waiting. One that nobody waits for any more is ended. */
 const hire = () =>
@@ -40,10 +42,11 @@ export function useRideBeside(terrain: Terrain | null, plan: Plan, setup: string
       worker?.terminate()
       if (left) return
       if (end.kind === 'answer' && end.answer.ok) setView({ ...nothing, figures: end.answer.figures })
+      else if (end.kind === 'fault') setView({ ...nothing, fault: end.fault })
       else
         setView({
           ...nothing,
-          trouble: `The ride beside it could not be worked out${end.kind === 'fault' ? `: ${end.fault}` : end.kind === 'answer' && !end.answer.ok ? `: ${end.answer.why}` : ''}.`,
+          trouble: `The ride beside it could not be worked out${end.kind === 'answer' && !end.answer.ok ? `: ${end.answer.why}` : ''}.`,
         })
     })
     return () => {

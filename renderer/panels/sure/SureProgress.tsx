@@ -1,5 +1,6 @@
 import { useSure, useSureView } from '../../sure-context.ts'
 import { ResultAnnouncer } from '../notices/ResultAnnouncer.tsx'
+import { WorkFault } from '../notices/WorkFault.tsx'
 
 /** How far the trials are, with a way to stop them; or why there are none, with a way to begin. */
 export function SureProgress() {
@@ -16,12 +17,13 @@ export function SureProgress() {
     )
   if (fault !== null)
     return (
-      <p className="sure-state" role="alert">
-        The trials could not be run: {fault}.{' '}
-        <button type="button" className="step" onClick={sure.again}>
-          Try again
-        </button>
-      </p>
+      <WorkFault
+        className="sure-state"
+        what="The trials could not be run."
+        about="trials"
+        fault={fault}
+        onAgain={sure.again}
+      />
     )
   if (stopped)
     return (

@@ -1,17 +1,19 @@
 import type { RunsView } from '../../state/terrain-request.ts'
 import type { TerrainRuns } from '../../state/terrain-runs.ts'
+import { WorkFault } from '../notices/WorkFault.tsx'
 
 /** How far the rides are, once they take longer than people wait for, with a way to stop them; or why there are none. */
 export function RideWork({ runs, view }: { readonly runs: TerrainRuns; readonly view: RunsView }) {
   const { work, stopped, fault } = view
   if (fault !== null)
     return (
-      <p className="ride-work" role="alert">
-        It could not be worked out: {fault}.{' '}
-        <button type="button" className="step" onClick={() => runs.resume()}>
-          Try again
-        </button>
-      </p>
+      <WorkFault
+        className="ride-work"
+        what="It could not be worked out."
+        about="rides"
+        fault={fault}
+        onAgain={() => runs.resume()}
+      />
     )
   if (stopped)
     return (
