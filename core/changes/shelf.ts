@@ -89,7 +89,7 @@ export const GENERIC_SHELF: Shelf = {
 }
 
 /** The sizes of tube on a shelf. */
-export const tubesOf = ({ tubes }: Shelf): TubeSize[] => tubes.map(({ part }) => part)
+const tubesOf = ({ tubes }: Shelf): TubeSize[] => tubes.map(({ part }) => part)
 
 /** Of one kind, what somebody put there themselves; the generic ones only while there is nothing else. */
 const ownFirst = <Part>(kept: readonly Kept<Part>[]): readonly Kept<Part>[] => {

@@ -146,7 +146,10 @@ describe('the terrain page', () => {
   it('says why it cannot be worked out, and tries again', () => {
     const { page: shown, waiting, fail, click, finish, table } = open()
     act(() => fail(waiting()[0]!, 'its helper program did not start'))
-    expect(shown.querySelector('[role="alert"]')?.textContent).toContain('its helper program did not start')
+    const said = shown.querySelector('[role="alert"]')?.textContent
+    expect(said).toContain('the plan is as it was')
+    expect(said).toContain('Show log')
+    expect(said).not.toContain('its helper program did not start')
     click('Try again')
     finish()
     expect(shown.querySelector('[role="alert"]')).toBeNull()
