@@ -20,10 +20,14 @@ async function openOwn(window: Page, served: Served, name: string, text: string)
   return file
 }
 
+const isOpen = (window: Page, name: string) =>
+  expect(plan(window)).toHaveAccessibleName(new RegExp(`${name}\\.stopgap`))
+
 const setGap = async (window: Page, gap: string) => enter(await field(window, 'Ride height', 'Gap'), gap)
 
 test('undo survives loading the window again, however soon after a change', async ({ window, served }) => {
   await openOwn(window, served, 'own', await demo())
+  await isOpen(window, 'own')
   await choose(window, 'Axle', 'Rear')
   const gap = await field(window, 'Ride height', 'Gap')
   const before = await gap.inputValue()
@@ -45,6 +49,7 @@ test('undo survives loading the window again, however soon after a change', asyn
 
 test('two windows on one file: the second is told, and neither saves over the other', async ({ window, served }) => {
   const file = await openOwn(window, served, 'own', await demo())
+  await isOpen(window, 'own')
   await expect(plan(window)).toHaveAccessibleName(/^Plan Hackberry.*saved/)
   // As the browser's own “Duplicate tab” does, secret and all.
   const [second] = await Promise.all([
@@ -110,6 +115,7 @@ test('markup in a plan is text on every page', async ({ window, served }) => {
     (key === 'name' || key === 'title' || key === 'notes') && typeof value === 'string' ? `${markup}${value}` : value,
   ) as object
   await openOwn(window, served, 'dressed', JSON.stringify(dressed))
+  await isOpen(window, 'dressed')
   await expect(plan(window)).toHaveAccessibleName(/^Plan <img src=x/)
   const pages = window.getByRole('navigation', { name: 'Pages' }).getByRole('button')
   const names = await pages.allTextContents()

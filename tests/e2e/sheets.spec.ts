@@ -251,6 +251,7 @@ test('what cannot have been built is refused in words, and nothing is made', asy
 
 test('the preview fits its place, or is as large as it is printed', async ({ window }) => {
   await window.setViewportSize({ width: 1024, height: 700 })
+  await expect(window.getByRole('button', { name: /more page/ })).toBeVisible()
   await openSheets(window)
   const sheet = window.getByRole('document', { name: 'Customer sheet' })
   const widthOf = async () => (await sheet.boundingBox())!.width
