@@ -4,7 +4,7 @@ import { link, started } from './ask.ts'
 import { checkedReply, hostOver } from './host.ts'
 import { loadPages } from './pages/pages.ts'
 import { run } from './shortcuts.ts'
-import { withOpened } from './state/documents.ts'
+import { withOpened, withShared } from './state/documents.ts'
 import { logFault, told } from './state/fault.ts'
 import { fail, leave } from './state/files.ts'
 import { firstState } from './state/first-state.ts'
@@ -24,6 +24,7 @@ async function start(place: HTMLElement): Promise<void> {
   const files = { store, host, keeper }
 
   host.on('opened', answer => void leave(files).then(() => store.write(withOpened(store.read(), answer))))
+  host.on('shared', ({ key }) => store.write(withShared(store.read(), key)))
   host.on('menu', ({ command }) => run(files, command))
   host.on('settings', settings => withSettings(files, settings))
   host.onGone(() => store.write({ ...store.read(), hostGone: true }))

@@ -35,7 +35,7 @@ export async function run(options: RunOptions): Promise<{ shown: true } | { show
   }
   const windows = createWindows()
   const services = createServices({
-    tell: (name, payload) => served?.tell(name, payload),
+    tell: (name, payload, window) => served?.tell(name, payload, window),
     isHere: windows.isHere,
     host: 'browser',
     version: await appVersion(options.app),

@@ -10,12 +10,12 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
   const abandoned = new Promise<void>(resolve => {
     leave = resolve
   })
-  const open = new Set<ServerResponse>()
+  const open = new Map<ServerResponse, string>()
   let hadOne = false
   let waiting: ReturnType<typeof setTimeout> | undefined
 
   const heart = setInterval(() => {
-    for (const stream of open) stream.write(': here\n\n')
+    for (const stream of open.keys()) stream.write(': here\n\n')
   }, beat)
   heart.unref()
 
@@ -24,7 +24,7 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
       windows.listens(window)
       hadOne = true
       clearTimeout(waiting)
-      open.add(stream)
+      open.set(stream, window)
       stream.writeHead(200, { 'content-type': 'text/event-stream; charset=utf-8' })
       stream.write(': here\n\n')
       stream.on('close', () => {
@@ -34,8 +34,9 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
         if (open.size === 0) waiting = setTimeout(() => leave(), grace)
       })
     },
-    tell: ((name, payload) => {
-      for (const stream of open) stream.write(`event: ${name}\ndata: ${JSON.stringify(payload)}\n\n`)
+    tell: ((name, payload, window) => {
+      for (const [stream, of] of open)
+        if (window === undefined || of === window) stream.write(`event: ${name}\ndata: ${JSON.stringify(payload)}\n\n`)
     }) as Tell,
     /** Settles when no window has been there for the length of `grace`, ms, after there was one. */
     abandoned,
@@ -43,7 +44,7 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
     hadWindow: () => hadOne,
     close(): void {
       clearInterval(heart)
-      for (const stream of open) stream.end()
+      for (const stream of open.keys()) stream.end()
       open.clear()
       clearTimeout(waiting)
     },

@@ -260,6 +260,8 @@ export const events = {
       'about',
     ]),
   }),
+  /** Another window, of this Stopgap or another one, has opened the plan this window has. */
+  shared: z.strictObject({ key }),
   /** Settings changed outside the page. */
   settings,
 } satisfies Record<string, z.ZodType>
@@ -271,7 +273,8 @@ export type Call = <N extends MessageName>(name: N, request: Request<N>) => Prom
 
 export type EventName = keyof typeof events
 export type EventPayload<N extends EventName> = z.infer<(typeof events)[N]>
-export type Tell = <N extends EventName>(name: N, payload: EventPayload<N>) => void
+/** To every window, or to the one of this name. */
+export type Tell = <N extends EventName>(name: N, payload: EventPayload<N>, window?: string) => void
 
 export type OpenDocument = z.infer<typeof documentSchema>
 export type Opened = z.infer<typeof openedOrFailed>

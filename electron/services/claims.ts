@@ -21,9 +21,23 @@ export const planOfSecond = (key: string): string | null => /^(.+)--\d+$/.exec(k
 /**
  * Which window keeps its changes where. Two windows on one plan never write the same kept copy, in one Stopgap or in two.
  * @param isHere whether a window of this run is still there
+ * @param shared hears, once for a window and its plan, that another window has come to the same plan
  */
-export function createClaims(marks: Marks, isHere: (window: string) => boolean) {
+export function createClaims(
+  marks: Marks,
+  isHere: (window: string) => boolean,
+  shared: (window: string, plan: string) => void = () => undefined,
+) {
   const held = new Map<string, string>()
+  /** By plan, the window that has been told it is not alone with it. */
+  const told = new Map<string, string>()
+
+  function tellHolder(plan: string): void {
+    const holder = held.get(plan)
+    if (holder === undefined || !isHere(holder) || told.get(plan) === holder) return
+    told.set(plan, holder)
+    shared(holder, plan)
+  }
 
   async function take(key: string, window: string): Promise<boolean> {
     const holder = held.get(key)
@@ -39,6 +53,7 @@ export function createClaims(marks: Marks, isHere: (window: string) => boolean) 
 
   async function letGo(key: string): Promise<void> {
     held.delete(key)
+    told.delete(key)
     await marks.drop(key)
   }
 
@@ -46,6 +61,7 @@ export function createClaims(marks: Marks, isHere: (window: string) => boolean) 
   async function placeFor(plan: string, window: string): Promise<Place> {
     const key = await firstFree(plan, window)
     for (const other of placesOf(window)) if (other !== key) await letGo(other)
+    if (key !== plan) tellHolder(plan)
     return { key, isSecond: key !== plan }
   }
 
@@ -64,6 +80,11 @@ export function createClaims(marks: Marks, isHere: (window: string) => boolean) 
 
   return {
     placeFor,
+    /** Another Stopgap has taken a place. */
+    takenElsewhere(key: string): void {
+      const plan = planOfSecond(key)
+      if (plan !== null && !held.has(key)) tellHolder(plan)
+    },
     /** The window is gone, and what it had is free. */
     async gone(window: string): Promise<void> {
       for (const key of placesOf(window)) await letGo(key)

@@ -64,7 +64,7 @@ export async function openPath(path: string, window: string, shelves: Shelves): 
   }
 }
 
-const openTwice = (name: string): string =>
+export const openTwice = (name: string): string =>
   `“${name}” is open in another window too. What you change here is kept apart from what is changed there, and whoever saves second is asked before anything is replaced.`
 
 /** What can be read of a damaged file, in no file of its own, so that the damaged one is left as it is. */

@@ -4,6 +4,7 @@ import { hostname } from 'node:os'
 import { join } from 'node:path'
 import { z } from 'zod'
 import { isRunning } from './is-running.ts'
+import { hearOfFiles } from './marks-of-others.ts'
 import { refusal } from './reason.ts'
 
 const schema = z.object({ run: z.string(), pid: z.int().positive(), machine: z.string() })
@@ -20,11 +21,13 @@ const ending = '.json'
  * Who has what in hand, among all Stopgaps that share this folder: one small file for each thing, made by whoever comes first.
  * A mark whose program has ended counts for nothing, so a kill leaves nothing locked. Where the folder cannot be written nothing
  * is known, and everybody takes what they ask for.
+ * @param others hears of a mark that another Stopgap has set down, while this one has some of its own
  */
-export function marksIn(folder: string) {
+export function marksIn(folder: string, others: (name: string) => void = () => undefined) {
   const own: Mark = { run: randomUUID(), pid: process.pid, machine: hostname() }
   const ours = new Set<string>()
   let heart: NodeJS.Timeout | undefined
+  let deafen: (() => void) | undefined
   const fileOf = (name: string) => join(folder, `${name}${ending}`)
 
   /** Whether this run has it now, because nobody else had. */
@@ -37,6 +40,7 @@ export function marksIn(folder: string) {
       }
       ours.add(name)
       heart ??= setInterval(() => void renew(), beat).unref()
+      deafen ??= hearOfFiles(folder, fileName => void heard(fileName))
       return true
     } catch (error) {
       if (refusal(error) === null) throw error
@@ -98,6 +102,17 @@ export function marksIn(folder: string) {
     }
   }
 
+  async function heard(fileName: string): Promise<void> {
+    if (!fileName.endsWith(ending)) return
+    const name = fileName.slice(0, -ending.length)
+    try {
+      const holder = await holderOf(fileOf(name))
+      if (holder !== null && holder !== '' && holder !== own.run) others(name)
+    } catch (error) {
+      if (refusal(error) === null) throw error
+    }
+  }
+
   async function renew(): Promise<void> {
     const now = new Date()
     // One that has gone, or cannot be reached, is looked at again when it is taken next.
@@ -108,7 +123,9 @@ export function marksIn(folder: string) {
     if (!ours.delete(name)) return
     if (ours.size === 0) {
       clearInterval(heart)
+      deafen?.()
       heart = undefined
+      deafen = undefined
     }
     try {
       const path = fileOf(name)

@@ -1,7 +1,8 @@
 import { basename, join } from 'node:path'
 import type { Reply, Request } from '../contract/contract.ts'
 import { planEnding, planName } from '../contract/plan-text.ts'
-import { keyOf, putAside, realPathOf } from './documents.ts'
+import type { Place } from './claims.ts'
+import { keyOf, openTwice, putAside, realPathOf } from './documents.ts'
 import { fileNameFor } from './file-name.ts'
 import { isUnsaved } from './kept.ts'
 import { readText, writePlanFile } from './plan-file.ts'
@@ -69,11 +70,14 @@ async function put(
   )
   if (done.kind === 'refused') return failed(name, done.why)
   if (done.kind === 'changed') return done
-  if (key !== request.key) await shelves.attempt(moved(request.key, key, window, shelves))
-  else await shelves.attempt(settled(key, request.text, done.basis, window, shelves))
+  const known: string[] = []
+  if (key !== request.key) {
+    const moving = moved(request.key, key, window, shelves)
+    await shelves.attempt(moving.then(({ isSecond }) => isSecond && known.push(openTwice(name))))
+  } else await shelves.attempt(settled(key, request.text, done.basis, window, shelves))
   await shelves.attempt(shelves.recents.touch({ key, path: real, name, at: done.savedAt }))
   const token = shelves.tokens.give({ kind: 'file', path: real })
-  const report = told(name, done, shelves)
+  const report = told(name, done, known, shelves)
   return {
     kind: 'saved',
     key,
@@ -86,8 +90,14 @@ async function put(
 }
 
 /** What the person ought to know of a save that went well. */
-function told(name: string, { aside, anew }: { aside?: string; anew?: true }, shelves: Shelves): string | undefined {
+function told(
+  name: string,
+  { aside, anew }: { aside?: string; anew?: true },
+  known: readonly string[],
+  shelves: Shelves,
+): string | undefined {
   return together([
+    ...known,
     ...(aside === undefined ? [] : [`What stood in “${name}” was no plan; it was kept beside it as “${aside}”.`]),
     ...(anew === undefined ? [] : [`The file of “${name}” had gone, so it was written anew where it was.`]),
     ...shelves.takeReports(),
@@ -102,13 +112,14 @@ async function settled(key: string, text: string, basis: string, window: string,
 }
 
 /** The document goes by the key of its new file. What was kept under the old one is in that file now. */
-async function moved(from: string, to: string, window: string, shelves: Shelves): Promise<void> {
+async function moved(from: string, to: string, window: string, shelves: Shelves): Promise<Place> {
   const before = await shelves.claims.placeFor(from, window)
   const place = await shelves.claims.placeFor(to, window)
   const overwritten = await shelves.kept.find(place.key)
   if (overwritten !== null && isUnsaved(overwritten)) await putAside(overwritten, shelves)
   await shelves.kept.forget(before.key)
-  if (before.isSecond) return
+  if (before.isSecond) return place
   const entry = (await shelves.recents.list()).find(each => each.key === from)
   if (entry?.path === null) await shelves.recents.drop(from)
+  return place
 }

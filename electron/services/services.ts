@@ -39,7 +39,7 @@ export interface ServiceOptions {
   dialogs: Dialogs | null
   /** Shows a file where it lies, where the host can. */
   reveal?: (path: string) => void
-  /** Speaks to the window unasked. */
+  /** Speaks to the windows unasked, or to one of them. */
   tell: Tell
   /** Whether a window is still there, in a host that can have several. */
   isHere?: (window: string) => boolean
@@ -67,7 +67,7 @@ const onlyWindow = 'window'
 
 /** What the window may ask, carried out the same in every host. */
 export function createServices(options: ServiceOptions): Services {
-  const shelves = shelvesIn(options.data, options.isHere)
+  const shelves = shelvesIn(options.data, options.isHere, (window, key) => options.tell('shared', { key }, window))
   const busy = workUnderWay()
   const log = logIn(options.data)
   let file = options.file

@@ -33,8 +33,15 @@ export interface Shelves {
   takeReports(): string[]
 }
 
-/** @param isHere whether a window of this run is still there */
-export function shelvesIn(folder: string, isHere: (window: string) => boolean = () => true): Shelves {
+/**
+ * @param isHere whether a window of this run is still there
+ * @param shared hears that another window has come to the plan a window has
+ */
+export function shelvesIn(
+  folder: string,
+  isHere: (window: string) => boolean = () => true,
+  shared?: (window: string, plan: string) => void,
+): Shelves {
   const reports = new Set<string>()
   const told = new Set<string>()
   const report = (sentence: string) => {
@@ -42,7 +49,8 @@ export function shelvesIn(folder: string, isHere: (window: string) => boolean = 
     told.add(sentence)
   }
   const writer = latestWriter()
-  const marks = marksIn(join(folder, 'open'))
+  const marks = marksIn(join(folder, 'open'), name => claims.takenElsewhere(name))
+  const claims = createClaims(marks, isHere, shared)
   const alone = oneAtATime(marks)
   return {
     tokens: createTokens(),
@@ -50,7 +58,7 @@ export function shelvesIn(folder: string, isHere: (window: string) => boolean = 
     previous: previousVersions(join(folder, 'previous'), writer),
     recents: recentPlans(join(folder, 'recent.json'), writer, alone, report),
     settings: storedSettings(join(folder, 'settings.json'), writer, report),
-    claims: createClaims(marks, isHere),
+    claims,
     alone,
     marks,
     parts: partsShelf(join(folder, 'shelf.json'), writer, report),

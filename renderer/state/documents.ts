@@ -88,7 +88,10 @@ const unreadable = (name: string, problems: readonly Problem[]): Notice => ({
 
 /** Without what was said about the document before. */
 const cleared = (state: State): State =>
-  ['open', 'report', 'history', 'recovered', 'save'].reduce((next, about) => withoutNotice(next, about), state)
+  ['open', 'report', 'history', 'recovered', 'save', 'shared'].reduce(
+    (next, about) => withoutNotice(next, about),
+    state,
+  )
 
 const tell = (text: string): Notice => ({ about: 'report', severity: 'news', text, details: [], steps: [] })
 
@@ -148,6 +151,18 @@ export function withOpened(state: State, answer: Opened & { readonly instead?: O
 
 const readable = 'Open what can be read of it'
 const openStep = (label: string, token: string): NoticeStep => ({ label, remedy: { kind: 'openFile', token } })
+
+/** Another window has come to the plan this one has. Nothing is told where this one shows another plan meanwhile. */
+export function withShared(state: State, key: string): State {
+  if (state.document.key !== key) return state
+  return withNotice(state, {
+    about: 'shared',
+    severity: 'news',
+    text: `“${state.document.name}” has been opened in another window too. What is changed there is kept apart from what you change here, and whoever saves second is asked before anything is replaced. Close one of the two, or go on here under another name.`,
+    details: [],
+    steps: [{ label: 'Save as', remedy: { kind: 'saveAs' } }],
+  })
+}
 
 /** A plan that is not in a file yet. */
 export const newDocument = (plan: Plan): DocumentState => ({

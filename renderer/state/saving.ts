@@ -17,6 +17,7 @@ const patchDocument = (store: Store, change: Partial<DocumentState>): void => {
 
 /** The plan as it was sent is what the file holds; the plan on screen may have moved on meanwhile. */
 function settle(store: Store, plan: Plan, { key, token, name, basis, savedAt, report }: Saved): void {
+  if (key !== store.read().document.key) store.write(withoutNotice(store.read(), 'shared'))
   patchDocument(store, { key, token, name, basis, savedAt, savedPlan: plan, recovered: false })
   store.write(withoutNotice(withoutNotice(store.read(), 'save'), 'recovered'))
   openDialog(store, null)

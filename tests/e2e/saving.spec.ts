@@ -47,7 +47,7 @@ test('undo survives loading the window again, however soon after a change', asyn
   await expect(await field(window, 'Ride height', 'Gap')).toHaveValue(before)
 })
 
-test('two windows on one file: the second is told, and neither saves over the other', async ({ window, served }) => {
+test('two windows on one file: both are told, and neither saves over the other', async ({ window, served }, info) => {
   const file = await openOwn(window, served, 'own', await demo())
   await isOpen(window, 'own')
   await expect(plan(window)).toHaveAccessibleName(/^Plan Hackberry.*saved/)
@@ -57,6 +57,8 @@ test('two windows on one file: the second is told, and neither saves over the ot
     window.evaluate(() => void open(location.pathname)),
   ])
   await expect(second.getByRole('status')).toContainText('“own” is open in another window too.')
+  await expect(window.getByRole('status')).toContainText('“own” has been opened in another window too.')
+  await window.screenshot({ path: info.outputPath('first.png') })
   await choose(window, 'Axle', 'Rear')
   await choose(second, 'Axle', 'Rear')
   await setGap(window, '3 1/16')

@@ -15,7 +15,10 @@ async function served(desk: Desk, grace = 5000) {
   await writeFile(join(files, 'index.html'), '<!doctype html>')
   let server: Served | null = null
   const windows = createWindows()
-  const services = desk.run({ isHere: windows.isHere, tell: (name, payload) => server?.tell(name, payload) })
+  const services = desk.run({
+    isHere: windows.isHere,
+    tell: (name, payload, window) => server?.tell(name, payload, window),
+  })
   const fault = (error: unknown) => {
     throw error
   }
@@ -32,13 +35,22 @@ contractSuite('the browser host', async desk => {
 describe('two windows of one host', () => {
   const link = async (server: Served) => hostOver(loopbackLink(await openPage(server.newAddress())))
 
-  it('have changes of their own on one file: the second is told', async () => {
+  it('have changes of their own on one file: the second is told, and the first that there is a second', async () => {
     const desk = await newDesk()
     await desk.put('Rear.stopgap')
     const { server } = await served(desk)
     onTestFinished(server.end)
     const hosts = [await link(server), await link(server)]
     const opened = []
+    const shared: number[] = []
+    const told = new Promise<string>(resolve => {
+      hosts.forEach((host, i) => {
+        host.on('shared', ({ key }) => {
+          shared.push(i)
+          resolve(key)
+        })
+      })
+    })
     for (const host of hosts) {
       const folder = await host.call('folder', { token: null })
       if (folder.kind !== 'folder') throw new Error(folder.reason)
@@ -46,6 +58,9 @@ describe('two windows of one host', () => {
     }
     expect(opened[0]).not.toHaveProperty('report')
     expect(opened[1]).toMatchObject({ report: expect.stringMatching(/^“Rear” is open in another window too\./) })
+    expect(opened[0]).toMatchObject({ document: { key: await told } })
+    await Promise.all(hosts.map(host => host.call('recents', {})))
+    expect(shared).toEqual([0])
   })
 
   it('a window that has closed holds nothing', async () => {

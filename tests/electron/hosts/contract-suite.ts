@@ -8,6 +8,7 @@ import type { Services } from '../../../electron/services/services.ts'
 import { type Host, HostRefused } from '../../../renderer/host.ts'
 import { type Desk, newDesk } from '../desk.ts'
 import { planText } from '../plan.ts'
+import { startApart } from '../services/apart.ts'
 
 export interface Connected {
   host: Host
@@ -124,6 +125,18 @@ export function contractSuite(name: string, connect: (desk: Desk) => Promise<Con
       await services.openOutside(await desk.put('Two.stopgap'))
       await host.call('recents', {})
       expect(names).toEqual(['One'])
+    })
+
+    it('tells that another Stopgap has opened the plan too', async () => {
+      const file = await desk.put('Rear.stopgap')
+      const token = await services.tokenFor(file)
+      await host.call('start', {})
+      const opened = await host.call('openFile', { token })
+      if (opened.kind !== 'document') throw new Error(opened.reason)
+      const told = new Promise(resolve => host.on('shared', resolve))
+      const other = startApart(desk, file, 'say(opened.report)\nawait lines.next()')
+      expect(await other.next()).toMatch(/^“Rear” is open in another window too\./)
+      expect(await told).toEqual({ key: opened.document.key })
     })
 
     it.each(Object.keys(messages))('refuses “%s” when its shape is wrong, in a sentence', async name => {

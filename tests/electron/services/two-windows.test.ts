@@ -16,12 +16,18 @@ const alsoOpen = /^“Rear” is open in another window too\./
 /** Windows of one run, and which of them are there. */
 async function windowsOn(desk: Desk, file: string, ...names: string[]) {
   const here = new Set(names)
-  const services = desk.run({ isHere: window => here.has(window) })
+  const shared: [window: string | undefined, key: string][] = []
+  const services = desk.run({
+    isHere: window => here.has(window),
+    tell: (name, payload, window) => {
+      if (name === 'shared') shared.push([window, (payload as { key: string }).key])
+    },
+  })
   const open = async (name: string) => {
     const token = await services.tokenFor(file)
     return documentOf(await services.forWindow(name).openFile({ token }))
   }
-  return { here, services, open }
+  return { here, services, open, shared }
 }
 
 function documentOf(opened: Opened) {
@@ -58,6 +64,39 @@ describe('two windows of one Stopgap on one file', () => {
     const aside = next.recents.find(each => each.folder === null)!
     const other = documentOf(await after.handlers.openFile({ token: aside.token }))
     expect(other.document).toMatchObject({ text: theirs, history: 'history of b' })
+  })
+
+  it('the first is told when the second comes, once, however often that one is loaded again', async () => {
+    const desk = await newDesk()
+    const file = await desk.put('Rear.stopgap')
+    const { here, services, open, shared } = await windowsOn(desk, file, 'a', 'b')
+    const { document } = await open('a')
+    await keep(services, 'a', document, mine)
+    expect(shared).toEqual([])
+    await open('b')
+    expect(shared).toEqual([['a', document.key]])
+    here.delete('b')
+    here.add('b again')
+    await open('b again')
+    await keep(services, 'b again', document, theirs)
+    expect(shared).toEqual([['a', document.key]])
+  })
+
+  it('so it is when the second comes by saving under that name, and is told so itself', async () => {
+    const desk = await newDesk()
+    const file = await desk.put('Rear.stopgap')
+    const { services, open, shared } = await windowsOn(desk, file, 'a', 'b')
+    const { document } = await open('a')
+    const second = services.forWindow('b')
+    const { key } = documentOf(
+      await second.openFile({ token: await services.tokenFor(await desk.put('Front.stopgap')) }),
+    ).document
+    const folder = await second.folder({ token: null })
+    if (folder.kind !== 'folder') throw new Error(folder.reason)
+    expect(shared).toEqual([])
+    const saved = await second.saveIn({ key, folder: folder.token, name: 'Rear', text: theirs, replace: true })
+    expect(saved).toMatchObject({ kind: 'saved', key: document.key, report: expect.stringMatching(alsoOpen) })
+    expect(shared).toEqual([['a', document.key]])
   })
 
   it('neither overwrites what the other saved: the second is asked, and what it had is put aside when it takes theirs', async () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { formatPlan, readPlan } from '../../../core/plan/parse.ts'
 import { HostGone, HostRefused } from '../../../renderer/host.ts'
-import { unsaved } from '../../../renderer/state/documents.ts'
+import { unsaved, withShared } from '../../../renderer/state/documents.ts'
 import { put } from '../../../renderer/state/edit.ts'
 import { openDropped, openToken, startPlan, takeTheirs } from '../../../renderer/state/opening.ts'
 import { take } from '../../../renderer/state/remedies.ts'
@@ -193,4 +193,25 @@ test('a plan just started is in no file and is kept although nobody changed it y
   const kept = files.host.asked.filter(({ name }) => name === 'keep')
   expect(kept).toHaveLength(1)
   expect(kept[0]!.request).toMatchObject({ name: 'Fresh', token: null, basis: null })
+})
+
+test('a window is told that another one has its plan, until it goes on under another name; not of a plan it left', async () => {
+  const files = changed({ save: () => saved, saveAs: () => ({ ...saved, key: 'another-key' }) })
+  const { store } = files
+  const about = () => store.read().notices.map(notice => notice.about)
+  store.write(withShared(store.read(), 'a-plan-it-left'))
+  expect(about()).toEqual([])
+  store.write({ ...store.read(), document: { ...store.read().document, key: saved.key } })
+  store.write(withShared(store.read(), saved.key))
+  expect(store.read().notices).toMatchObject([
+    {
+      severity: 'news',
+      text: expect.stringContaining('in another window too'),
+      steps: [{ remedy: { kind: 'saveAs' } }],
+    },
+  ])
+  await save(files)
+  expect(about()).toEqual(['shared'])
+  await saveAs(files)
+  expect(about()).toEqual([])
 })

@@ -1,0 +1,23 @@
+import { watch } from 'node:fs'
+import { refusal } from './reason.ts'
+
+/** What stands this long, ms, is there to stay: a mark that is only tried is gone sooner. */
+const standing = 400
+
+/**
+ * Hears of files that come into a folder, by name, once they have stood for a moment. Where the system will not say, nothing is heard.
+ * The result stops it.
+ */
+export function hearOfFiles(folder: string, heard: (fileName: string) => void): () => void {
+  try {
+    const watcher = watch(folder, { persistent: false }, (_event, fileName) => {
+      if (fileName !== null) setTimeout(() => heard(fileName), standing).unref()
+    })
+    // The folder has gone, or its disk: what is there is looked at again when a mark is taken next.
+    watcher.on('error', () => watcher.close())
+    return () => watcher.close()
+  } catch (error) {
+    if (refusal(error) === null) throw error
+    return () => undefined
+  }
+}
