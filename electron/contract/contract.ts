@@ -167,12 +167,13 @@ export const messages = {
       failed,
     ]),
   },
+  /** `token` is of the file it had until now: runs kept beside that come along. */
   saveAs: {
-    request: z.strictObject({ key, name, text }),
+    request: z.strictObject({ key, token: token.nullable(), name, text }),
     reply: z.discriminatedUnion('kind', [saved, cancelled, choose, failed]),
   },
   saveIn: {
-    request: z.strictObject({ key, folder: token, name, text, replace: z.boolean() }),
+    request: z.strictObject({ key, token: token.nullable(), folder: token, name, text, replace: z.boolean() }),
     reply: z.discriminatedUnion('kind', [saved, z.strictObject({ kind: z.literal('exists'), name }), failed]),
   },
   /** Keep the document as it is now in the application's own folder. Sent after every change; the last one counts. */

@@ -13,7 +13,7 @@ export function hearOfFiles(folder: string, heard: (fileName: string) => void): 
     const watcher = watch(folder, { persistent: false }, (_event, fileName) => {
       if (fileName !== null) setTimeout(() => heard(fileName), standing).unref()
     })
-    // The folder has gone, or its disk: what is there is looked at again when a mark is taken next.
+    // The folder has gone, or its disk: nothing more is heard of it.
     watcher.on('error', () => watcher.close())
     return () => watcher.close()
   } catch (error) {

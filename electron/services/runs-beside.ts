@@ -70,7 +70,7 @@ export async function keepRun(
 }
 
 /** What is in a file; null when nothing is there. Throws what the system says. */
-async function contentOf(path: string): Promise<Uint8Array | null> {
+export async function contentOf(path: string): Promise<Uint8Array | null> {
   try {
     return await readFile(path)
   } catch (error) {
@@ -82,7 +82,14 @@ async function contentOf(path: string): Promise<Uint8Array | null> {
 export type RunBeside =
   | { readonly kind: 'run'; readonly content: Buffer }
   | { readonly kind: 'changed'; readonly content: Buffer; readonly digest: string; readonly reason: string }
-  | { readonly kind: 'missing'; readonly reason: string }
+  | Missing
+
+/** `why` follows a colon, `reason` is the whole sentence. */
+interface Missing {
+  readonly kind: 'missing'
+  readonly why: string
+  readonly reason: string
+}
 
 /** Reads a run from beside its plan, and says whether it is what the plan says it is. @param known as the plan has it */
 export async function openBeside(
@@ -108,18 +115,20 @@ export async function openBeside(
   }
 }
 
-const notOpened = (file: string, why: string): { kind: 'missing'; reason: string } => ({
+const notOpened = (file: string, why: string): Missing => ({
   kind: 'missing',
+  why,
   reason: `The run in “${file}” could not be opened: ${why}.`,
 })
 
 /** As `openBeside`, for a plan's file the window knows by its token. */
 export async function openRun(request: Request<'openRun'>, shelves: Shelves): Promise<Reply<'openRun'>> {
   const planFile = planFileOf(request.token, shelves)
-  if (planFile === null)
-    return notOpened(request.file, 'Stopgap does not know the plan’s file any more; open the plan again')
-  const opened = await openBeside(planFile, request)
-  if (opened.kind === 'missing') return opened
+  const opened =
+    planFile === null
+      ? notOpened(request.file, 'Stopgap does not know the plan’s file any more; open the plan again')
+      : await openBeside(planFile, request)
+  if (opened.kind === 'missing') return { kind: 'missing', reason: opened.reason }
   const { content, ...rest } = opened
   return { ...rest, base64: content.toString('base64') }
 }

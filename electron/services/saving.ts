@@ -6,6 +6,7 @@ import { keyOf, openTwice, putAside, realPathOf } from './documents.ts'
 import { fileNameFor } from './file-name.ts'
 import { isUnsaved } from './kept.ts'
 import { readText, writePlanFile } from './plan-file.ts'
+import { bringRuns } from './runs-with-plan.ts'
 import { together } from './sentences.ts'
 import type { Shelves } from './shelves.ts'
 
@@ -56,7 +57,7 @@ export async function saveIn(request: Request<'saveIn'>, window: string, shelves
 
 async function put(
   path: string,
-  request: { key: string; text: string; basis: string | null; replace: boolean },
+  request: { key: string; token: string | null; text: string; basis: string | null; replace: boolean },
   window: string,
   shelves: Shelves,
 ): Promise<Saved | Exclude<Reply<'save'>, { kind: 'saved' }>> {
@@ -70,7 +71,8 @@ async function put(
   )
   if (done.kind === 'refused') return failed(name, done.why)
   if (done.kind === 'changed') return done
-  const known: string[] = []
+  const before = request.token === null ? null : shelves.tokens.find(request.token)
+  const known = before?.kind === 'file' ? await bringRuns(before.path, real, request.text) : []
   if (key !== request.key) {
     const moving = moved(request.key, key, window, shelves)
     await shelves.attempt(moving.then(({ isSecond }) => isSecond && known.push(openTwice(name))))

@@ -39,9 +39,9 @@ async function once(files: Files, work: (plan: Plan, document: DocumentState) =>
 }
 
 export const saveAs = (files: Files): Promise<void> =>
-  once(files, async (plan, { key, name }) => {
+  once(files, async (plan, { key, token, name }) => {
     const { store, host } = files
-    const answer = await host.call('saveAs', { key, name, text: formatPlan(plan) })
+    const answer = await host.call('saveAs', { key, token, name, text: formatPlan(plan) })
     if (answer.kind === 'saved') settle(store, plan, answer)
     else if (answer.kind === 'choose') openDialog(store, { kind: 'choose', purpose: 'save' })
     else if (answer.kind === 'failed') failed(store, answer.reason)
@@ -69,8 +69,8 @@ export interface SaveIn {
 /** Saves where the window's own chooser stands. Says what stands in the way: a file of that name, or a reason. */
 export async function saveIn(files: Files, where: SaveIn): Promise<'saved' | 'exists' | { reason: string }> {
   let end: 'saved' | 'exists' | { reason: string } = { reason: 'A save is under way.' }
-  await once(files, async (plan, { key }) => {
-    const answer = await files.host.call('saveIn', { key, ...where, text: formatPlan(plan) })
+  await once(files, async (plan, { key, token }) => {
+    const answer = await files.host.call('saveIn', { key, token, ...where, text: formatPlan(plan) })
     if (answer.kind === 'saved') settle(files.store, plan, answer)
     end = answer.kind === 'failed' ? { reason: answer.reason } : answer.kind
   })

@@ -45,7 +45,14 @@ export function contractSuite(name: string, connect: (desk: Desk) => Promise<Con
       const kept = await host.call('keep', { key, token: null, name, text, basis: null, history: '[]' })
       expect(kept).toEqual({ kind: 'kept' })
       const folder = await choose()
-      const saved = await host.call('saveIn', { key, folder: folder.token, name: 'Car 7', text, replace: false })
+      const saved = await host.call('saveIn', {
+        key,
+        token: null,
+        folder: folder.token,
+        name: 'Car 7',
+        text,
+        replace: false,
+      })
       if (saved.kind !== 'saved') throw new Error(saved.kind)
       expect(await readFile(join(desk.home, 'Car 7.stopgap'), 'utf8')).toBe(text)
       const { token, basis } = saved

@@ -212,6 +212,7 @@ describe('the application’s own folder', () => {
     const { key } = document
     const saved = await services.handlers.saveIn({
       key,
+      token: document.token,
       folder: folder.token,
       name: 'New',
       text: edited,

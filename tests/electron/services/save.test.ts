@@ -110,7 +110,9 @@ describe('save', () => {
 describe('save as', () => {
   it('asks the window to choose where there is no dialog', async () => {
     const { services, document } = await opened()
-    expect(await services.handlers.saveAs({ key: document.key, name: 'B', text: mine })).toEqual({ kind: 'choose' })
+    expect(await services.handlers.saveAs({ key: document.key, token: document.token, name: 'B', text: mine })).toEqual(
+      { kind: 'choose' },
+    )
   })
 
   it('goes where the dialog says, adding the ending, but not over a file nobody asked about', async () => {
@@ -119,7 +121,7 @@ describe('save as', () => {
     const dialogs = { open: async () => chosen, save: async () => chosen }
     const { handlers } = desk.run({ dialogs })
     const { document } = await handlers.start({})
-    const saveAs = () => handlers.saveAs({ key: document.key, name: 'B', text: mine })
+    const saveAs = () => handlers.saveAs({ key: document.key, token: document.token, name: 'B', text: mine })
     expect(await saveAs()).toEqual({ kind: 'cancelled' })
     expect(await handlers.open({})).toEqual({ kind: 'cancelled' })
     chosen = join(desk.home, 'B')
@@ -165,7 +167,7 @@ describe('the window’s own chooser', () => {
     const { document } = await services.handlers.start({})
     const cars = (await folderOf(services)).entries[0]!.token
     const saveIn = (name: string, text: string, replace: boolean) =>
-      services.handlers.saveIn({ key: document.key, folder: cars, name, text, replace })
+      services.handlers.saveIn({ key: document.key, token: document.token, folder: cars, name, text, replace })
     expect(await saveIn('Front', mine, false)).toMatchObject({ kind: 'saved', name: 'Front' })
     expect(await saveIn('Front.stopgap', theirs, false)).toEqual({ kind: 'exists', name: 'Front' })
     expect(await readFile(join(desk.home, 'cars', 'Front.stopgap'), 'utf8')).toBe(mine)

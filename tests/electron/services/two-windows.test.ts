@@ -94,7 +94,14 @@ describe('two windows of one Stopgap on one file', () => {
     const folder = await second.folder({ token: null })
     if (folder.kind !== 'folder') throw new Error(folder.reason)
     expect(shared).toEqual([])
-    const saved = await second.saveIn({ key, folder: folder.token, name: 'Rear', text: theirs, replace: true })
+    const saved = await second.saveIn({
+      key,
+      token: null,
+      folder: folder.token,
+      name: 'Rear',
+      text: theirs,
+      replace: true,
+    })
     expect(saved).toMatchObject({ kind: 'saved', key: document.key, report: expect.stringMatching(alsoOpen) })
     expect(shared).toEqual([['a', document.key]])
   })
