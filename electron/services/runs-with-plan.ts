@@ -37,9 +37,9 @@ async function bringRun(from: string, to: string, run: PlanRun): Promise<string 
   if (opened.kind === 'missing') return `where it was kept, it could not be read: ${opened.why}`
   const path = join(dirname(to), ...run.file.split('/'))
   try {
-    await mkdir(dirname(path), { recursive: true })
-    if (!isInside(await realpath(dirname(to)), await realpath(dirname(path))))
+    if (!isInside(await realpath(dirname(to)), await realPathOf(dirname(path))))
       return 'its place leads out of the folder'
+    await mkdir(dirname(path), { recursive: true })
     const is = digest(opened.content)
     const there = await contentOf(path)
     if (there !== null) return digest(there) === is ? null : another
