@@ -13,7 +13,7 @@ export type Command = MenuCommand
 const doing: Readonly<Record<Command, (files: Files) => void>> = {
   new: ({ store }) => openDialog(store, { kind: 'start' }),
   open: files => void open(files),
-  record: ({ store }) => askForRecording(store),
+  record: files => void askForRecording(files),
   save: files => void save(files),
   saveAs: files => void saveAs(files),
   print: () => window.print(),

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { planSchema } from '../../core/plan/schema.ts'
+import { recordingPiece } from './recording.ts'
 
 /**
  * Everything the window may ask of the machine, and everything the machine may tell the window: one table each.
@@ -204,6 +205,24 @@ export const messages = {
   keepShelf: {
     request: z.strictObject({ text: shelfText }),
     reply: z.discriminatedUnion('kind', [z.strictObject({ kind: z.literal('kept') }), failed]),
+  },
+  /** Ask the person for a recording. */
+  openRecording: {
+    request: nothing,
+    reply: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('recording'), token, name, size: z.int().min(0) }),
+      cancelled,
+      choose,
+      failed,
+    ]),
+  },
+  /** A piece of the recording that was chosen, from the byte `at`; nothing is in it at the end. */
+  recordingPiece: {
+    request: z.strictObject({ token, at: z.int().min(0) }),
+    reply: z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('piece'), base64: z.base64().max(4 * Math.ceil(recordingPiece / 3)) }),
+      failed,
+    ]),
   },
   /** How kinds of recorded files were read before. */
   recipes: { request: nothing, reply: z.strictObject({ text: recipesText, report: sentence.optional() }) },

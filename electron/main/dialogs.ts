@@ -1,18 +1,20 @@
 import { join } from 'node:path'
-import { app, type BrowserWindow, dialog } from 'electron'
+import { app, type BrowserWindow, dialog, type FileFilter } from 'electron'
 import { planEnding } from '../contract/plan-text.ts'
+import { recordingEndings } from '../contract/recording.ts'
 import { fileNameFor } from '../services/file-name.ts'
 import type { Dialogs } from '../services/services.ts'
 
 const filters = [{ name: 'Stopgap plan', extensions: [planEnding.slice(1)] }]
 
+const recordings = [
+  { name: 'Recording', extensions: [...recordingEndings] },
+  { name: 'All files', extensions: ['*'] },
+]
+
 export const nativeDialogs = (window: () => BrowserWindow | null): Dialogs => ({
-  async open() {
-    const parent = window()
-    if (parent === null) return null
-    const { filePaths } = await dialog.showOpenDialog(parent, { filters, properties: ['openFile'] })
-    return filePaths[0] ?? null
-  },
+  open: () => chosen(window(), filters),
+  recording: () => chosen(window(), recordings),
   async save(suggestedName) {
     const parent = window()
     if (parent === null) return null
@@ -26,3 +28,9 @@ export const nativeDialogs = (window: () => BrowserWindow | null): Dialogs => ({
     return canceled || filePath === '' ? null : filePath
   },
 })
+
+async function chosen(parent: BrowserWindow | null, filters: FileFilter[]): Promise<string | null> {
+  if (parent === null) return null
+  const { filePaths } = await dialog.showOpenDialog(parent, { filters, properties: ['openFile'] })
+  return filePaths[0] ?? null
+}

@@ -3,12 +3,13 @@ import { basename, dirname } from 'node:path'
 import type { Handlers } from '../contract/answer.ts'
 import type { Recents, Reply, Settings, Tell } from '../contract/contract.ts'
 import { showFolder } from './chooser.ts'
-import { openPath, realPathOf } from './documents.ts'
+import { openDemo, openPath, realPathOf } from './documents.ts'
 import { keeperFor } from './keeping.ts'
 import { isUnsaved } from './kept.ts'
 import { gatherLeftBehind } from './left-behind.ts'
 import { logIn, withoutQuotes } from './log.ts'
 import { pdfOf } from './pdf.ts'
+import { chosenRecording, pieceOf } from './recordings.ts'
 import { keepRun, openRun } from './runs-beside.ts'
 import { runsOn } from './runs-on.ts'
 import { save, saveAt, saveIn } from './saving.ts'
@@ -22,6 +23,8 @@ import { workUnderWay } from './work-under-way.ts'
 export interface Dialogs {
   open(): Promise<string | null>
   save(suggestedName: string): Promise<string | null>
+  /** For a recorded run. */
+  recording(): Promise<string | null>
 }
 
 export interface ServiceOptions {
@@ -46,6 +49,8 @@ export interface ServiceOptions {
 }
 
 export interface Services {
+  /** Goes ahead with what the first window will ask for, while it is on its way: on a new start most of that is getting going. */
+  prepare(): Promise<void>
   /** What the only window may ask. */
   handlers: Handlers
   /** What one of several windows may ask; each goes by a name of its own. */
@@ -72,6 +77,7 @@ export function createServices(options: ServiceOptions): Services {
   const log = logIn(options.data)
   let file = options.file
   let shown = false
+  let prepared: Promise<void> | null = null
 
   /** With what the person has yet to be told. */
   function told<T extends { kind: string }>(opened: T): T {
@@ -87,9 +93,17 @@ export function createServices(options: ServiceOptions): Services {
     await Promise.all([shelves.attempt(shelves.settings.change({})), shelves.attempt(shelves.kept.tidy(Date.now()))])
   }
 
+  async function prepare(): Promise<void> {
+    prepared = madeReady()
+    const [demo] = await demosIn(options.demos)
+    if (demo !== undefined) await openDemo(demo)
+    await prepared
+  }
+
   /** The window waits for this with nothing to show: what can go on at once, does. */
   async function start(window: string): Promise<Reply<'start'>> {
-    const ready = madeReady()
+    const ready = prepared ?? madeReady()
+    prepared = null
     const demos = await demosIn(options.demos)
     const [{ document, reports }, names] = await Promise.all([
       firstDocument(file, demos, window, shelves),
@@ -154,6 +168,12 @@ export function createServices(options: ServiceOptions): Services {
       saveIn: busy.tracked(request => saveIn(request, window, shelves)),
       keepRun: busy.tracked(request => keepRun(request, shelves)),
       openRun: request => openRun(request, shelves),
+      openRecording: async () => {
+        if (options.dialogs === null) return { kind: 'choose' }
+        const path = await options.dialogs.recording()
+        return path === null ? { kind: 'cancelled' } : chosenRecording(path, shelves.tokens)
+      },
+      recordingPiece: request => pieceOf(request, shelves.tokens),
       recipes: async () => {
         const text = await shelves.recipes.read()
         return { text, report: together(shelves.takeReports()) }
@@ -186,6 +206,7 @@ export function createServices(options: ServiceOptions): Services {
   }
 
   return {
+    prepare,
     handlers: forWindow(onlyWindow),
     forWindow,
     openOutside: async path => {

@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto'
 
 /** What a token of the contract stands for. */
 export type Thing =
-  | { kind: 'file' | 'folder' | 'demo' | 'remains'; path: string }
+  | { kind: 'file' | 'folder' | 'demo' | 'remains' | 'recording'; path: string }
   | { kind: 'kept' | 'previous'; key: string }
 
 /** Tokens are random, the same for the same thing, and die with the run. */

@@ -1,3 +1,7 @@
+import { recordingEndings } from '../../electron/contract/recording.ts'
+import { fileOf } from './chosen-recording.ts'
+import { type Files, guarded } from './files.ts'
+import { notify } from './notices.ts'
 import type { Store } from './store.ts'
 import { showPage } from './view.ts'
 
@@ -35,24 +39,34 @@ export function takeRecordings(store: Store, take: (file: File) => void): () => 
   return () => bringing.takers.delete(take)
 }
 
-/** Endings of tables as text, for choosers and for what is dropped. */
-export const RECORDING_ENDINGS = '.csv,.tsv,.txt,.asc,.dat,.log'
+/** What a chooser of the page offers. */
+export const RECORDING_TYPES = [...recordingEndings.map(ending => `.${ending}`), 'text/csv', 'text/plain'].join()
 
 /** Whether a file dropped somewhere may be a recording, and not a plan. */
-export const looksLikeRecording = ({ name }: File): boolean => /\.(csv|tsv|txt|asc|dat|log)$/i.test(name)
+export const looksLikeRecording = ({ name }: File): boolean =>
+  recordingEndings.some(ending => name.toLowerCase().endsWith(`.${ending}`))
 
-/** Asks for a recording. Where the browser will not ask, for nobody pressed anything, the page that has the button is shown. */
-export function askForRecording(store: Store): void {
-  if (!navigator.userActivation.isActive) {
-    showPage(store, 'logs')
-    return
-  }
+/** Asks for a recording: the page itself where somebody pressed something in it, else the host, as from its own menu. */
+export async function askForRecording(files: Files): Promise<void> {
+  if (navigator.userActivation.isActive) askInPage(files.store)
+  else await guarded(files, 'recording', () => askHost(files))
+}
+
+function askInPage(store: Store): void {
   const input = document.createElement('input')
   input.type = 'file'
-  input.accept = `${RECORDING_ENDINGS},text/csv,text/plain`
+  input.accept = RECORDING_TYPES
   input.addEventListener('change', () => {
     const file = input.files?.[0]
     if (file !== undefined) bringRecording(store, file)
   })
   input.click()
+}
+
+/** A host without a dialog leaves it to the button on the page of recordings. */
+async function askHost({ store, host }: Files): Promise<void> {
+  const answer = await host.call('openRecording', {})
+  if (answer.kind === 'failed') notify(store, { about: 'recording', text: answer.reason })
+  else if (answer.kind === 'choose') showPage(store, 'logs')
+  else if (answer.kind === 'recording') bringRecording(store, await fileOf(host, answer))
 }

@@ -1,5 +1,5 @@
 import { useRef } from 'react'
-import { RECORDING_ENDINGS } from '../../state/brought-recording.ts'
+import { RECORDING_TYPES } from '../../state/brought-recording.ts'
 
 interface Props {
   readonly name: string
@@ -19,7 +19,7 @@ export function RecordingFile({ name, className, onFile }: Props) {
         ref={input}
         type="file"
         hidden
-        accept={`${RECORDING_ENDINGS},text/csv,text/plain`}
+        accept={RECORDING_TYPES}
         aria-label="Recording"
         onChange={event => {
           const file = event.currentTarget.files?.[0]

@@ -1,7 +1,13 @@
 import { EventEmitter } from 'node:events'
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import type { BrowserWindowConstructorOptions, MenuItemConstructorOptions, Rectangle, WebContents } from 'electron'
+import type {
+  BrowserWindowConstructorOptions,
+  MenuItemConstructorOptions,
+  OpenDialogOptions,
+  Rectangle,
+  WebContents,
+} from 'electron'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { pageHeaders } from '../../../electron/contract/page.ts'
 import { newFolder } from '../folder.ts'
@@ -19,6 +25,9 @@ const shell = vi.hoisted(() => ({
   permissions: {} as { request?: unknown; check?: unknown; device?: unknown },
   displays: [] as { workArea: Rectangle }[],
   doors: new Map<string, (event: unknown, ...args: unknown[]) => unknown>(),
+  /** What the next dialog to open gives, and what those before were asked. */
+  chosen: [] as string[],
+  asked: [] as OpenDialogOptions[],
 }))
 
 interface FakeWindow extends EventEmitter {
@@ -71,7 +80,12 @@ vi.mock('electron', async () => {
       isPackaged: true,
     },
     BrowserWindow,
-    dialog: {},
+    dialog: {
+      showOpenDialog: (_parent: unknown, asked: OpenDialogOptions) => {
+        shell.asked.push(asked)
+        return Promise.resolve({ canceled: shell.chosen.length === 0, filePaths: shell.chosen })
+      },
+    },
     ipcMain: { handle: (channel: string, handler: never) => void shell.doors.set(channel, handler) },
     Menu: {
       buildFromTemplate: (template: MenuItemConstructorOptions[]) => template,
@@ -96,7 +110,15 @@ vi.mock('electron', async () => {
 let data: string
 
 beforeEach(async () => {
-  Object.assign(shell, { app: new EventEmitter(), hasLock: true, calls: [], windows: [], permissions: {} })
+  Object.assign(shell, {
+    app: new EventEmitter(),
+    hasLock: true,
+    calls: [],
+    windows: [],
+    permissions: {},
+    chosen: [],
+    asked: [],
+  })
   shell.displays = [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }]
   data = join(await newFolder(), 'data')
   vi.stubEnv('STOPGAP_DATA', data)
@@ -195,10 +217,32 @@ describe('the application in Electron', () => {
     expect(await ask('start', {})).toMatchObject({ kind: 'reply', value: { document: { name: 'Early' } } })
   })
 
+  const item = (label: string) =>
+    shell.menu.flatMap(menu => menu.submenu as MenuItemConstructorOptions[]).find(each => each.label === label)!
+
+  it('asks for a recording from the menu in a dialog, and hands it over in pieces', async () => {
+    const window = await started()
+    await ask('start', {})
+    ;(item('Open a &recording…').click as () => void)()
+    expect(window.sent).toEqual([['stopgap:event', 'menu', { command: 'record' }]])
+    expect(await ask('openRecording', {})).toEqual({ kind: 'reply', value: { kind: 'cancelled' } })
+    shell.chosen = [join(data, '..', 'pit.csv')]
+    await writeFile(shell.chosen[0]!, 'time;mm')
+    const opened = (await ask('openRecording', {})) as { value: { token: string } }
+    expect(opened).toMatchObject({ value: { kind: 'recording', name: 'pit.csv', size: 7 } })
+    expect(JSON.stringify(opened)).not.toContain(data)
+    const piece = await ask('recordingPiece', { token: opened.value.token, at: 5 })
+    expect(piece).toMatchObject({ value: { kind: 'piece', base64: btoa('mm') } })
+    expect(shell.asked).toHaveLength(2)
+    expect(shell.asked[0]).toMatchObject({
+      properties: ['openFile'],
+      filters: [{ name: 'Recording' }, { name: 'All files' }],
+    })
+    expect(shell.asked[0]!.filters![0]!.extensions).toContain('csv')
+  })
+
   it('changes colors from the menu, and the menu with them', async () => {
     const window = await started()
-    const item = (label: string) =>
-      shell.menu.flatMap(menu => menu.submenu as MenuItemConstructorOptions[]).find(each => each.label === label)!
     ;(item('Dark').click as () => void)()
     await vi.waitFor(() => expect(window.sent).toEqual([['stopgap:event', 'settings', { theme: 'dark' }]]))
     expect(item('Dark').checked).toBe(true)

@@ -21,6 +21,8 @@ const withRuns = (): string => {
   return JSON.stringify(plan)
 }
 
+const none = { open: async () => null, recording: async () => null }
+
 let desk: Desk
 let services: Services
 let cars: string
@@ -33,7 +35,7 @@ beforeEach(async () => {
   await mkdir(join(desk.home, 'runs'))
   await writeFile(join(desk.home, files.before), 'one')
   await writeFile(join(desk.home, files.after), 'two')
-  services = desk.run({ dialogs: { open: async () => null, save: async () => join(cars, 'Rear.stopgap') } })
+  services = desk.run({ dialogs: { ...none, save: async () => join(cars, 'Rear.stopgap') } })
 })
 
 /** As the window does it, into the folder of cars. */
@@ -109,7 +111,7 @@ describe('a plan saved in another folder', () => {
 
   it('touches nothing where the folder is the same', async () => {
     const names = await namesIn(desk.home)
-    services = desk.run({ dialogs: { open: async () => null, save: async () => join(desk.home, 'Second.stopgap') } })
+    services = desk.run({ dialogs: { ...none, save: async () => join(desk.home, 'Second.stopgap') } })
     expect((await saveAs()).report).toBe(undefined)
     expect(await namesIn(desk.home)).toEqual([...names, 'Second.stopgap'].sort())
   })

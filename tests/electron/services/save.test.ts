@@ -118,7 +118,7 @@ describe('save as', () => {
   it('goes where the dialog says, adding the ending, but not over a file nobody asked about', async () => {
     const desk = await newDesk()
     let chosen: string | null = null
-    const dialogs = { open: async () => chosen, save: async () => chosen }
+    const dialogs = { open: async () => chosen, save: async () => chosen, recording: async () => chosen }
     const { handlers } = desk.run({ dialogs })
     const { document } = await handlers.start({})
     const saveAs = () => handlers.saveAs({ key: document.key, token: document.token, name: 'B', text: mine })
