@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { type Bound, boundWords } from './bound.ts'
 import { readable, readJson, unbearable } from './json-text.ts'
 import { migrate } from './migrate.ts'
 import { type Problem, pathText, quoted } from './problem.ts'
@@ -26,12 +27,18 @@ const KINDS: Readonly<Record<string, string>> = {
   string: 'a text',
 }
 
-/** A bound as people say it: of a number itself, of a list's entries, of a text's characters. */
-function bound(limit: number | bigint, origin: string, side: 'more' | 'less'): string {
-  const words = side === 'more' ? 'at least' : 'at most'
-  if (origin === 'array') return `${words} ${limit} in the list`
-  if (origin === 'string') return `${words} ${limit} characters`
-  return `${limit} or ${side}`
+/** A limit of a list's entries, or of a text's characters, as people say it. */
+function countOf(limit: number | bigint, origin: string, words: string): string {
+  return `${words} ${limit} ${origin === 'array' ? 'in the list' : 'characters'}`
+}
+
+/** The bound of a number, where that is what the value passes. */
+function boundOf(issue: z.core.$ZodIssue): Bound | undefined {
+  if (issue.code !== 'too_small' && issue.code !== 'too_big') return undefined
+  if (issue.origin === 'array' || issue.origin === 'string') return undefined
+  return issue.code === 'too_small'
+    ? { side: 'least', limit: Number(issue.minimum) }
+    : { side: 'most', limit: Number(issue.maximum) }
 }
 
 function wanted(issue: z.core.$ZodIssue): string {
@@ -39,9 +46,9 @@ function wanted(issue: z.core.$ZodIssue): string {
     case 'invalid_type':
       return KINDS[issue.expected] ?? `a ${issue.expected}`
     case 'too_small':
-      return bound(issue.minimum, issue.origin, 'more')
+      return countOf(issue.minimum, issue.origin, 'at least')
     case 'too_big':
-      return bound(issue.maximum, issue.origin, 'less')
+      return countOf(issue.maximum, issue.origin, 'at most')
     case 'invalid_value':
       return listed(issue.values)
     case 'invalid_union':
@@ -61,13 +68,12 @@ export function problemsOf(issue: z.core.$ZodIssue, value: unknown, file = 'the 
       found: 'an unknown key',
       wanted: `only the keys of ${file}`,
     }))
-  const found = at(value, issue.path)
+  const problem = { path: pathText(issue.path), found: quoted(at(value, issue.path)) }
+  const bound = boundOf(issue)
   return [
-    {
-      path: pathText(issue.path),
-      found: quoted(found),
-      wanted: wanted(issue),
-    },
+    bound === undefined
+      ? { ...problem, wanted: wanted(issue) }
+      : { ...problem, wanted: boundWords(bound, String), bound },
   ]
 }
 

@@ -1,9 +1,13 @@
+import type { Bound } from './bound.ts'
+
 /** One thing wrong with a plan file: where, what stands there, and what would be right. */
 export interface Problem {
   /** Such as `setups[0].axles[1].corner.shock.showing`; empty for the file as a whole. */
   path: string
   found: string
   wanted: string
+  /** What `wanted` says, as a number, where a number is what is wanted. */
+  bound?: Bound
 }
 
 /** Longest key in a path, and longest value quoted, in characters: what is longer is nobody's to read. */

@@ -4,16 +4,18 @@ import { springPack } from '../forces/spring-pack.ts'
 import { stopModel } from '../forces/stop.ts'
 import { wheelCircle } from '../linkage/arm.ts'
 import { linkageModel } from '../linkage/linkage.ts'
-import { movementOf, REACH } from '../linkage/movement.ts'
+import { movementOf } from '../linkage/movement.ts'
 import { cross, minus, size } from '../linkage/vector.ts'
+import { type Bound, boundWords } from './bound.ts'
 import { type Problem, pathText } from './problem.ts'
 import type { Axle, AxleId, ChosenRanges, Corner, Curve, Linkage, Plan, Point, Shock, Springs, Stop } from './schema.ts'
 
 type Path = readonly PropertyKey[]
-type Report = (path: Path, found: string, wanted: string) => void
+type Report = (path: Path, found: string, wanted: string | Bound, unit?: '' | ' m' | ' kg' | ' m³') => void
 
-/** Lengths as a problem names them: the file's own metres, short. */
-const metres = (value: number): string => `${Number(value.toPrecision(6))} m`
+/** Values as a problem names them: in the file's own units, short. */
+const short = (value: number): string => String(Number(value.toPrecision(6)))
+const metres = (value: number): string => `${short(value)} m`
 
 /** Points closer than this are one point, m. */
 const APART = 1e-6
@@ -22,7 +24,11 @@ function rises(path: Path, column: string, values: readonly number[], strictly: 
   values.forEach((value, i) => {
     const before = values[i - 1]
     if (before !== undefined && (strictly ? value <= before : value < before))
-      report([...path, i, column], String(value), `${strictly ? 'more' : 'no less'} than the ${before} before it`)
+      report([...path, i, column], String(value), {
+        side: strictly ? 'above' : 'least',
+        limit: before,
+        of: 'the one before it',
+      })
   })
 }
 
@@ -96,13 +102,15 @@ function linkage(path: Path, given: Linkage, report: Report): void {
 
 function shock(path: Path, given: Shock, report: Report): void {
   const { stroke, showing, shaftDiameter, gas } = given
-  if (showing > stroke) report([...path, 'showing'], metres(showing), `no more than the stroke, ${metres(stroke)}`)
+  if (showing > stroke)
+    report([...path, 'showing'], metres(showing), { side: 'most', limit: stroke, of: 'the stroke' }, ' m')
   const displaced = circleArea(shaftDiameter) * stroke
   if (gas !== null && gas.volume <= displaced)
     report(
       [...path, 'gas', 'volume'],
-      `${gas.volume} m³`,
-      `more than the shaft pushes aside over its stroke, ${displaced.toPrecision(4)} m³`,
+      `${short(gas.volume)} m³`,
+      { side: 'above', limit: displaced, of: 'what the shaft pushes aside over its stroke' },
+      ' m³',
     )
   curve([...path, 'compression'], given.compression, report)
   curve([...path, 'rebound'], given.rebound, report)
@@ -114,12 +122,18 @@ function springs(path: Path, given: Springs, report: Report): void {
       report(
         [...path, 'springs', i, 'solidLength'],
         metres(spring.solidLength),
-        `less than the free length, ${metres(spring.freeLength)}`,
+        { side: 'below', limit: spring.freeLength, of: 'the free length' },
+        ' m',
       )
   })
   const travel = given.springs.reduce((sum, spring) => sum + spring.freeLength - spring.solidLength, 0)
   if (given.preload > travel)
-    report([...path, 'preload'], metres(given.preload), `no more than the springs can give, ${metres(travel)}`)
+    report(
+      [...path, 'preload'],
+      metres(given.preload),
+      { side: 'most', limit: travel, of: 'what the springs can give' },
+      ' m',
+    )
 }
 
 function stop(path: Path, given: Stop, report: Report): void {
@@ -147,7 +161,8 @@ function stop(path: Path, given: Stop, report: Report): void {
       report(
         [...path, 'gap'],
         metres(given.gap),
-        `no less than ${metres(-height)}: it cannot be pushed in further than its curve goes`,
+        { side: 'least', limit: -height, why: 'it cannot be pushed in further than its curve goes' },
+        ' m',
       )
     return
   }
@@ -156,22 +171,30 @@ function stop(path: Path, given: Stop, report: Report): void {
     report(
       [...path, 'gap'],
       metres(gap),
-      `no less than ${metres(-stroke)}: it cannot be pushed in further than its stroke`,
+      { side: 'least', limit: -stroke, why: 'it cannot be pushed in further than its stroke' },
+      ' m',
     )
   const displaced = circleArea(shaftDiameter) * stroke
   if (gasVolume <= displaced)
     report(
       [...path, 'gasVolume'],
-      `${gasVolume} m³`,
-      `more than the shaft pushes aside over its stroke, ${displaced.toPrecision(4)} m³`,
+      `${short(gasVolume)} m³`,
+      { side: 'above', limit: displaced, of: 'what the shaft pushes aside over its stroke' },
+      ' m³',
     )
   if (body !== undefined && body.bore <= shaftDiameter)
-    report([...path, 'body', 'bore'], metres(body.bore), `more than the shaft diameter, ${metres(shaftDiameter)}`)
+    report(
+      [...path, 'body', 'bore'],
+      metres(body.bore),
+      { side: 'above', limit: shaftDiameter, of: 'the shaft diameter' },
+      ' m',
+    )
   if (spacer !== undefined && spacer.wall * 2 >= spacer.outerDiameter)
     report(
       [...path, 'spacer', 'wall'],
       metres(spacer.wall),
-      `less than half the outer diameter, ${metres(spacer.outerDiameter)}`,
+      { side: 'below', limit: spacer.outerDiameter / 2, of: 'half the outer diameter' },
+      ' m',
     )
   curve([...path, 'compression'], given.compression, report)
   curve([...path, 'rebound'], given.rebound, report)
@@ -184,20 +207,21 @@ function ends(path: Path, given: Corner, report: Report): void {
   if (nearest(bumpLimits(given, movement, springPack(given.springs), stops)) === null)
     report(
       [...path, 'linkage'],
-      `nothing that ends bump within ${REACH} m of wheel travel`,
+      'nothing that ends bump within the travel of any car',
       'a shock, stop or clearance that does',
     )
   if (nearest(droopLimits(given, movement)) === null)
-    report(
-      [...path, 'linkage'],
-      `nothing that ends droop within ${REACH} m of wheel travel`,
-      'a shock or strap that does',
-    )
+    report([...path, 'linkage'], 'nothing that ends droop within the travel of any car', 'a shock or strap that does')
 }
 
 function corner(path: Path, given: Corner, report: Report): void {
   if (given.unsprungMass >= given.cornerMass)
-    report([...path, 'unsprungMass'], `${given.unsprungMass} kg`, `less than the corner's ${given.cornerMass} kg`)
+    report(
+      [...path, 'unsprungMass'],
+      `${short(given.unsprungMass)} kg`,
+      { side: 'below', limit: given.cornerMass, of: 'what the tire carries' },
+      ' kg',
+    )
   linkage([...path, 'linkage'], given.linkage, report)
   shock([...path, 'shock'], given.shock, report)
   springs([...path, 'springs'], given.springs, report)
@@ -223,7 +247,7 @@ function ranges(id: AxleId, given: ChosenRanges, report: Report): void {
   for (const key of ['spacers', 'charges', 'oils', 'shims'] as const) {
     const span = given[key]
     if (span !== null && span.to < span.from)
-      report(['ranges', id, key, 'to'], String(span.to), `no less than the ${span.from} it begins at`)
+      report(['ranges', id, key, 'to'], String(span.to), { side: 'least', limit: span.from, of: 'where it begins' })
   }
 }
 
@@ -233,7 +257,17 @@ function ranges(id: AxleId, given: ChosenRanges, report: Report): void {
  */
 export function nonsense(plan: Plan): Problem[] {
   const problems: Problem[] = []
-  const report: Report = (path, found, wanted) => problems.push({ path: pathText(path), found, wanted })
+  const report: Report = (path, found, wanted, unit = '') =>
+    problems.push(
+      typeof wanted === 'string'
+        ? { path: pathText(path), found, wanted }
+        : {
+            path: pathText(path),
+            found,
+            wanted: boundWords(wanted, limit => `${short(limit)}${unit}`),
+            bound: wanted,
+          },
+    )
   unique(['setups'], 'id', plan.setups, report)
   unique(['loads'], 'id', plan.loads, report)
   unique(['terrains'], 'id', plan.terrains, report)

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Kept, Shelf } from '../changes/shelf.ts'
+import { type Bound, boundWords } from './bound.ts'
 import { readable, readJson, unbearable } from './json-text.ts'
 import { problemsOf } from './parse.ts'
 import type { Problem } from './problem.ts'
@@ -72,6 +73,12 @@ function repeated(list: keyof Shelf, parts: readonly Kept<unknown>[]): Problem[]
   )
 }
 
+const half = (outerDiameter: number): Bound => ({
+  side: 'below',
+  limit: outerDiameter / 2,
+  of: 'half the outer diameter',
+})
+
 function contradictions({ stops, springs, tubes }: Shelf): Problem[] {
   return [
     ...repeated('stops', stops),
@@ -93,7 +100,8 @@ function contradictions({ stops, springs, tubes }: Shelf): Problem[] {
             {
               path: `tubes[${i}].part.wall`,
               found: `${wall} m`,
-              wanted: `less than half the outer diameter, ${outerDiameter} m`,
+              wanted: boundWords(half(outerDiameter), limit => `${Number(limit.toPrecision(6))} m`),
+              bound: half(outerDiameter),
             },
           ]
         : [],

@@ -1,26 +1,22 @@
+import { type Bound, boundWords } from '../../core/plan/bound.ts'
 import type { Problem } from '../../core/plan/problem.ts'
-import { formatMeasure } from '../../core/units/format.ts'
-import type { Quantity, System } from '../../core/units/quantity.ts'
+import { fieldText } from '../../core/units/format.ts'
+import { type Quantity, type System, toUnit, unitOf } from '../../core/units/quantity.ts'
 import { normal } from '../state/place.ts'
 import type { Refusal } from '../state/state.ts'
 import type { FieldSpec } from './field-spec.ts'
 import { specOf } from './field-table.ts'
 
-/** What a plan's problem says in SI, said in the units on screen. */
+/** What is wrong with an entry, and what would be right. */
+export type Said = Omit<Refusal, 'text'>
 
-const NUMBER = String.raw`[-−]?\d[\d.]*(?:e[+-]?\d+)?`
-const quantities: Readonly<Record<string, Quantity>> = { m: 'length', 'm³': 'volume', kg: 'mass' }
+/** A limit as its field would show it, with its unit. */
+const shown = (limit: number, quantity: Quantity, system: System): string =>
+  `${fieldText(limit, quantity, system)} ${unitOf(quantity, system).label}`.trimEnd()
 
-const shown = (si: string, quantity: Quantity, system: System): string =>
-  formatMeasure(Number(si.replace('−', '-')), quantity, system, { unit: true })
-
-/** Values of an SI sentence, in the units on screen. */
-export const inUnits = (text: string, quantity: Quantity, system: System): string =>
-  text
-    .replace(new RegExp(`(${NUMBER}) (m³|m|kg)(?![\\w/])`, 'g'), (_, si: string, unit: string) =>
-      shown(si, quantities[unit]!, system),
-    )
-    .replace(new RegExp(`the (${NUMBER}) before it`), (_, si: string) => `the ${shown(si, quantity, system)} before it`)
+/** What a problem wants, in the units on screen. */
+export const wantedWords = ({ wanted, bound }: Problem, quantity: Quantity, system: System): string =>
+  bound === undefined ? wanted : boundWords(bound, limit => shown(limit, quantity, system))
 
 const sentence = (text: string): string => {
   const begun = text.charAt(0).toUpperCase() + text.slice(1)
@@ -33,27 +29,39 @@ export function unreadable(text: string, problem: string): Refusal {
   return { text, wrong: problem.slice(0, end || undefined), right: end === 0 ? '' : problem.slice(end + 1) }
 }
 
-const bound = (wanted: string, { quantity }: FieldSpec, system: System): Omit<Refusal, 'text'> | null => {
-  const match = new RegExp(`^(${NUMBER}) or (more|less)$`).exec(wanted)
-  if (match === null) return null
-  const limit = shown(match[1]!, quantity, system)
-  const nothing = shown('0', quantity, system)
-  if (match[2] === 'more' && Number(match[1]) > 0 && limit === nothing)
-    return { wrong: 'Too small.', right: `It takes more than ${nothing}.` }
-  return match[2] === 'more'
-    ? { wrong: 'Too small.', right: `It takes ${limit} or more.` }
-    : { wrong: 'Too large.', right: `It takes ${limit} or less.` }
+/** A value outside the range of its kind. A limit nobody could read off is nothing to a person: more than nothing is what is meant. */
+function outOfRange({ side, limit }: Bound, quantity: Quantity, system: System): Said {
+  if (side === 'most' || side === 'below')
+    return { wrong: 'Too large.', right: `It takes ${shown(limit, quantity, system)} or less.` }
+  const unseen = limit > 0 && toUnit(limit, quantity, system) < 10 ** -unitOf(quantity, system).digits
+  return {
+    wrong: 'Too small.',
+    right: unseen
+      ? `It takes more than ${shown(0, quantity, system)}.`
+      : `It takes ${shown(limit, quantity, system)} or more.`,
+  }
 }
 
-const own: Readonly<Record<string, (wanted: string) => Omit<Refusal, 'text'>>> = {
-  'corner.shock.showing': wanted => ({
-    wrong: `More than ${/the stroke, (.*)$/.exec(wanted)?.[1] ?? ''} of stroke.`,
+const own: Readonly<Record<string, (bound: Bound, say: (limit: number) => string) => Said>> = {
+  'corner.shock.showing': ({ limit }, say) => ({
+    wrong: `More than ${say(limit)} of stroke.`,
     right: 'Tape only the bright shaft, from the body to what it meets.',
   }),
-  'corner.stop.gap': wanted => ({
+  'corner.stop.gap': ({ limit }, say) => ({
     wrong: 'Pushed in further than the stop goes.',
-    right: sentence(wanted.split(':')[0]!),
+    right: `No less than ${say(limit)}.`,
   }),
+}
+
+/** What is wrong with a value, from the problem a plan or a part would have at its own place. */
+export function saidOf(problem: Problem, quantity: Quantity, system: System, field = ''): Said {
+  const { bound } = problem
+  if (bound !== undefined) {
+    if (bound.of === undefined && bound.why === undefined) return outOfRange(bound, quantity, system)
+    const words = own[field]?.(bound, limit => shown(limit, quantity, system))
+    if (words !== undefined) return words
+  }
+  return { wrong: 'That cannot be.', right: sentence(`right would be ${wantedWords(problem, quantity, system)}`) }
 }
 
 const tail = (path: string): string => normal(path).replace(/^setups\.\d+\.axles\.\d+\./, '')
@@ -67,22 +75,18 @@ export function refusalOf(
   system: System,
 ): Refusal {
   const here = problems.find(({ path }) => normal(path) === place)
-  const problem = here ?? problems[0]!
-  const wanted = inUnits(problem.wanted, spec.quantity, system)
-  if (here !== undefined) {
-    const said = bound(problem.wanted, spec, system) ?? own[tail(place)]?.(wanted)
-    return { text, ...(said ?? { wrong: 'That cannot be.', right: sentence(`right would be ${wanted}`) }) }
-  }
+  if (here !== undefined) return { text, ...saidOf(here, spec.quantity, system, tail(place)) }
+  const problem = problems[0]!
   const other = specOf(tail(problem.path))
   return other === null
     ? {
         text,
-        wrong: sentence(`then there would be ${inUnits(problem.found, spec.quantity, system)}`),
-        right: sentence(`needed: ${wanted}`),
+        wrong: sentence(`then there would be ${problem.found}`),
+        right: sentence(`needed: ${problem.wanted}`),
       }
     : {
         text,
         wrong: sentence(`it does not go with ${other.named}`),
-        right: sentence(`${other.label} would have to be ${inUnits(problem.wanted, other.quantity, system)}`),
+        right: sentence(`${other.label} would have to be ${wantedWords(problem, other.quantity, system)}`),
       }
 }

@@ -16,8 +16,8 @@ interface Props<Part> {
 /** Values of a part, one under the other. */
 export function Fields<Part>({ fields, part, system, wouldBe, onChange }: Props<Part>) {
   const words = (problems: readonly Problem[], quantity: Quantity, own: string) => {
-    const others = fields.filter(({ path }) => path !== own).map(({ path, label }) => [path, label.toLowerCase()])
-    return problemWords(problems, quantity, system, Object.fromEntries(others))
+    const others = Object.fromEntries(fields.filter(({ path }) => path !== own).map(field => [field.path, field]))
+    return problemWords(problems, quantity, system, others)
   }
   return fields.map(({ label, quantity, of, set, clear, waits, path }) => (
     <NumberField

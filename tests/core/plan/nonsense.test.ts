@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parsePlan } from '../../../core/plan/parse.ts'
 import type { Problem } from '../../../core/plan/problem.ts'
+import { INCH } from '../../../core/units/constants.ts'
 import { wholePlan } from './whole-plan.ts'
 import { withValue } from './with-value.ts'
 
@@ -154,9 +155,65 @@ describe('nonsense in a plan', () => {
     plan.loads[1]!.id = 'crew'
     expect(problems(plan)).toEqual([
       { path: 'loads[1].id', found: '“crew” again', wanted: 'an id no other entry has' },
-      { path: `${FRONT}.shock.showing`, found: '0.4 m', wanted: 'no more than the stroke, 0.3048 m' },
-      { path: `${REAR}.unsprungMass`, found: '400 kg', wanted: "less than the corner's 350 kg" },
+      {
+        path: `${FRONT}.shock.showing`,
+        found: '0.4 m',
+        wanted: 'no more than the stroke, 0.3048 m',
+        bound: { side: 'most', limit: 12 * INCH, of: 'the stroke' },
+      },
+      {
+        path: `${REAR}.unsprungMass`,
+        found: '400 kg',
+        wanted: 'less than what the tire carries, 350 kg',
+        bound: { side: 'below', limit: 350, of: 'what the tire carries' },
+      },
     ])
+  })
+
+  /** The reason as the command line prints it, and the bound as a number, in SI, for whoever says it in other units. */
+  const REASONS: readonly [what: string, path: string, value: unknown, found: string, wanted: string, limit: number][] =
+    [
+      ['showing', `${FRONT}.shock.showing`, 0.31, '0.31 m', 'no more than the stroke, 0.3048 m', 12 * INCH],
+      [
+        'solid length',
+        `${FRONT}.springs.springs[0].solidLength`,
+        0.25,
+        `0.25 m`,
+        `less than the free length, 0.25 m`,
+        0.25,
+      ],
+      ['unsprung mass', `${FRONT}.unsprungMass`, 350, '350 kg', 'less than what the tire carries, 350 kg', 350],
+      ['a tire of no rate', `${FRONT}.tire.rate`, 0, '0', '1 or more', 1],
+      ['a share above one', 'targets.coiloverShare', 1.01, '1.01', '1 or less', 1],
+      [
+        'a table that does not rise',
+        `${REAR}.linkage.rows[3].wheel`,
+        0.1,
+        '0.1',
+        'more than the one before it, 0.1',
+        0.1,
+      ],
+    ]
+  it.each(REASONS)('%s is refused with its reason and its bound', (_what, path, value, found, wanted, limit) => {
+    const [problem, ...others] = problems(withValue(path, value))
+    expect(others).toEqual([])
+    expect(problem).toMatchObject({ path, found, wanted, bound: { limit } })
+  })
+
+  it('a stop or shock with no more gas than its shaft pushes aside is refused with that volume; a little more is taken', () => {
+    const { shock, stop } = wholePlan().setups[0]!.axles[0]!.corner
+    if (stop?.kind !== 'hydraulic') throw new Error('The plan has lost its hydraulic stop.')
+    for (const [path, { shaftDiameter, stroke }] of [
+      [`${FRONT}.shock.gas.volume`, shock],
+      [`${FRONT}.stop.gasVolume`, stop],
+    ] as const) {
+      const aside = (Math.PI / 4) * shaftDiameter ** 2 * stroke
+      const [problem] = problems(withValue(path, aside * 0.999))
+      expect(problem?.path).toBe(path)
+      expect(problem?.bound?.limit).toBeCloseTo(aside, 12)
+      expect(problem?.wanted).toMatch(/^more than what the shaft pushes aside over its stroke, [\d.]+(e-\d+)? m³$/)
+      expect(problems(withValue(path, aside * 1.001))).toEqual([])
+    }
   })
 
   it('says what was found and what would be right', () => {

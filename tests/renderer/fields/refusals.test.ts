@@ -40,7 +40,7 @@ test.each([
   [
     'corner.stop.gasVolume',
     1e-6,
-    /^That cannot be\. Right would be more than the shaft pushes aside over its stroke, .* cu in\.$/,
+    /^That cannot be\. Right would be more than what the shaft pushes aside over its stroke, 4\.45 cu in\.$/,
   ],
 ])('%s at %f says what is wrong and what would be right, in the units on screen', (field, value, sentence) => {
   expect(said(field, value)).toMatch(sentence)

@@ -81,7 +81,7 @@ test('what cannot be is refused in the units on screen, and stays as it was', as
   enter('Stroke', '40')
   expect(said()).toMatch(/^It does not go with the gas volume, stop fully out: .* cu in\. Still using 3 1\/2 in/)
   enter('Stroke', '0')
-  expect(said()).toMatch(/^Too little: it takes more than 0 in\./)
+  expect(said()).toMatch(/^Too small\. It takes more than 0 in\./)
   enter('Stroke', 'long')
   expect(said()).toContain('Still using 3 1/2 in')
   expect(kept.read().shelf).toBe(before)
