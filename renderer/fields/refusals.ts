@@ -66,6 +66,17 @@ export function saidOf(problem: Problem, quantity: Quantity, system: System, fie
 
 const tail = (path: string): string => normal(path).replace(/^setups\.\d+\.axles\.\d+\./, '')
 
+/** What is wrong where nothing was typed: with another value of the plan, which goes by its own name and units. */
+export function saidElsewhere(problem: Problem, system: System): Said {
+  const other = specOf(tail(problem.path))
+  return other === null
+    ? { wrong: sentence(`then there would be ${problem.found}`), right: sentence(`needed: ${problem.wanted}`) }
+    : {
+        wrong: sentence(`it does not go with ${other.named}`),
+        right: sentence(`${other.label} would have to be ${wantedWords(problem, other.quantity, system)}`),
+      }
+}
+
 /** Why the plan did not take what was typed into a field, from the problems it would have had. */
 export function refusalOf(
   place: string,
@@ -75,18 +86,7 @@ export function refusalOf(
   system: System,
 ): Refusal {
   const here = problems.find(({ path }) => normal(path) === place)
-  if (here !== undefined) return { text, ...saidOf(here, spec.quantity, system, tail(place)) }
-  const problem = problems[0]!
-  const other = specOf(tail(problem.path))
-  return other === null
-    ? {
-        text,
-        wrong: sentence(`then there would be ${problem.found}`),
-        right: sentence(`needed: ${problem.wanted}`),
-      }
-    : {
-        text,
-        wrong: sentence(`it does not go with ${other.named}`),
-        right: sentence(`${other.label} would have to be ${wantedWords(problem, other.quantity, system)}`),
-      }
+  const said =
+    here === undefined ? saidElsewhere(problems[0]!, system) : saidOf(here, spec.quantity, system, tail(place))
+  return { text, ...said }
 }

@@ -6,6 +6,7 @@ import { fieldText } from '../../../core/units/format.ts'
 import { parseMeasure } from '../../../core/units/parse.ts'
 import { unitOf } from '../../../core/units/quantity.ts'
 import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
+import { saidElsewhere } from '../../fields/refusals.ts'
 import { type Built, blanks, builtAxle, consequences, differences } from '../../sheets/as-built.ts'
 import type { Sides } from '../../sheets/Sheet.tsx'
 import { addAsBuilt } from '../../state/as-built.ts'
@@ -45,7 +46,8 @@ export function AsBuilt({ plan, sides: { before, after } }: { plan: Plan; sides:
       axle,
       off.map(({ short }) => short),
     )
-    setRefused(problems[0] === undefined ? null : `Found ${problems[0].found}; wanted ${problems[0].wanted}.`)
+    const said = problems[0] === undefined ? null : saidElsewhere(problems[0], plan.units)
+    setRefused(said === null ? null : `${said.wrong} ${said.right}`)
     if (problems.length === 0) setTyped({})
   }
   const findings = off.filter(({ held }) => !held)

@@ -3,6 +3,7 @@ import type { Measured } from '../../../core/tolerance/measured.ts'
 import { fieldText } from '../../../core/units/format.ts'
 import { parseMeasure } from '../../../core/units/parse.ts'
 import { type System, unitOf } from '../../../core/units/quantity.ts'
+import { saidOf } from '../../fields/refusals.ts'
 import { edit } from '../../state/edit.ts'
 import { useStore } from '../../window-context.ts'
 
@@ -31,7 +32,8 @@ export function ToleranceField({ name, path, measured, system }: Given) {
       if (Object.keys(values).length === 0) delete plan.tolerances
       else plan.tolerances = { version: 1, values }
     })
-    setWrong(problems[0] === undefined ? null : `Found ${problems[0].found}; wanted ${problems[0].wanted}.`)
+    const said = problems[0] === undefined ? null : saidOf(problems[0], quantity, system)
+    setWrong(said === null ? null : `${said.wrong} ${said.right}`)
     if (problems.length === 0) setTyped(null)
   }
   const commit = (): void => {
