@@ -11,9 +11,15 @@ import type { AxleBudget, AxleFigures, Engagement, PlanBudget, Ride, StaticPosit
 export const energyBetween = (model: CornerModel, from: number, to: number): number =>
   model.energy(to, 'fast') - model.energy(from, 'fast')
 
+/** Where the coilover zone ends, m: engagement, kept between ride height and full bump; full bump where no stop is met. */
+const coiloverEnd = ({ bump, engagement }: CornerModel): number => Math.min(bump, Math.max(0, engagement ?? bump))
+
+/** Share of bump travel from ride height on the coilover alone, 0 to 1. */
+export const coiloverShare = (model: CornerModel): number => (model.bump === 0 ? 0 : coiloverEnd(model) / model.bump)
+
 function zones(model: CornerModel): Zone[] {
-  const { droop, bump, engagement } = model
-  const divide = Math.min(bump, Math.max(0, engagement ?? bump))
+  const { droop, bump } = model
+  const divide = coiloverEnd(model)
   const zone = (id: ZoneId, from: number, to: number): Zone => ({
     id,
     from,

@@ -31,23 +31,23 @@ function nearItsStop({ engagement, from, balance }: AxleLedger): boolean {
   return engagement - from < NEAR_THE_STOP || (balance.beforeStop !== null && balance.beforeStop < NEAR_THE_STOP)
 }
 
-function changeWords({ name, quantity, now, to, after }: OneChange, rest: number, say: Say): string {
-  if (to === null) return `${name} alone cannot`
+/** A change after its name: `1 1/4 in to 2 5/16 in, then sits 2 in lower.`, and what else its budget then says. */
+export function changeWords({ quantity, now, to, after, dangers }: OneChange, rest: number, say: Say): string {
+  if (to === null) return 'alone cannot.'
   const lifts = rest - after.rest
   const height =
-    Math.abs(lifts) < INCH / 32
-      ? ''
-      : ` (it then sits ${say(Math.abs(lifts), 'length')} ${lifts > 0 ? 'higher' : 'lower'})`
-  return `${name} ${say(now, quantity)} to ${say(to, quantity)}${height}`
+    Math.abs(lifts) < INCH / 32 ? '' : `, then sits ${say(Math.abs(lifts), 'length')} ${lifts > 0 ? 'higher' : 'lower'}`
+  return [`${say(now, quantity)} to ${say(to, quantity)}${height}.`, ...dangers.map(said => `But then: ${said}`)].join(
+    ' ',
+  )
 }
 
-/** The changes of a diagnosis as one sentence; empty when there are none. */
-export function changesText({ changes, share, now }: Diagnosis, plan: Plan): string {
-  const say = sayIn(plan.units)
-  if (changes.length === 0) return ''
-  const words = changes.map(change => changeWords(change, now.rest, say)).join('; ')
-  return `Any one of these puts ${say(share, 'share')} of the travel on the coilover: ${words}.`
-}
+/** What the changes are good for, in a sentence to its colon. */
+export const changesHead = ({ share }: Diagnosis, say: Say): string =>
+  `Any one of these puts ${say(share, 'share')} of the travel on the coilover, counted from where it then rests`
+
+/** What is to be done once one of them is made: where the car sits, all else is taped from. */
+export const TAPE_AGAIN = 'Values are as taped at the present ride height; once it is done, tape it all again.'
 
 /** The whole diagnosis as one finding, in a line. */
 export function diagnosisFinding(diagnosis: Diagnosis, plan: Plan): Finding | null {
@@ -84,13 +84,12 @@ export function diagnose(
   const axle = model.axles.find(each => each.axle.id === id)
   const book = ledger.find(each => each.id === id)
   if (axle === undefined || book === undefined || !nearItsStop(book)) return null
-  const { corner } = axle.axle
-  const changes = oneChangeEach(corner, share)
   const say = sayIn(plan.units)
+  const changes = oneChangeEach(axle.axle, share, say)
   return {
     axle: id,
     share,
-    now: standing(corner),
+    now: standing(axle.axle.corner),
     causes: causesOf(axle, book, loads, share, changes, say),
     changes,
     feel: feelOf(axle, book, loads, say),

@@ -24,13 +24,18 @@ const ledgerJson = ({ id, from, engagement, bump, zone, rows, together, differen
   balance,
 })
 
-/** Why an axle rests on or near its stop, and what one change of each kind would do: `to` is null where that kind alone cannot. */
+/**
+ * Why an axle rests on or near its stop, and what one change of each kind would do: `to` is null where that kind alone cannot, `along` what
+ * moves with it, `after` how it stands then, its share counted from where it rests.
+ */
 const diagnosisJson = ({ axle, share, now, causes, changes, feel }: Diagnosis) => ({
   axle,
   share,
   now,
   causes: causes.map(({ id, size, message }) => ({ id, size, message })),
-  changes: changes.map(({ kind, field, now: value, to, after }) => ({ kind, field, now: value, to, after })),
+  changes: changes.map(({ kind, field, now: value, to, along, after, dangers }) => ({
+    ...{ kind, field, now: value, to, along, after, dangers },
+  })),
   feel,
 })
 

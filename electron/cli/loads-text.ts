@@ -1,6 +1,7 @@
-import { changesText, type Diagnosis, diagnose } from '../../core/loads/diagnosis.ts'
+import { changesHead, changeWords, type Diagnosis, diagnose, TAPE_AGAIN } from '../../core/loads/diagnosis.ts'
 import { loadFindings } from '../../core/loads/findings.ts'
 import { type AxleLedger, type LoadSpan, planLoads, type SetupLoads } from '../../core/loads/ledger.ts'
+import { sayIn } from '../../core/loads/saying.ts'
 import type { Solved } from '../../core/loads/solve.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { formatMeasure } from '../../core/units/format.ts'
@@ -83,13 +84,19 @@ function axleText(axle: AxleLedger, { loads, together }: SetupLoads, system: Sys
 
 /** What put it there, the largest first, what one change of each kind would do, and what the driver feels. */
 function diagnosisText(diagnosis: Diagnosis, plan: Plan): string {
-  const { axle, causes, feel, now } = diagnosis
+  const { axle, causes, changes, feel, now } = diagnosis
+  const say = sayIn(plan.units)
   const where = now.engagement !== null && now.rest >= now.engagement ? 'rests on' : 'comes to'
-  const changes = changesText(diagnosis, plan)
   return [
     `\n  Why the ${axle} ${where} its stop, largest first\n`,
     ...causes.map(({ message }) => paragraph(`- ${message}`, '  ', '    ')),
-    changes === '' ? '' : paragraph(changes, '  '),
+    ...(changes.length === 0
+      ? []
+      : [
+          paragraph(`${changesHead(diagnosis, say)}:`, '  '),
+          ...changes.map(change => paragraph(`- ${change.name} ${changeWords(change, now.rest, say)}`, '  ', '    ')),
+          paragraph(TAPE_AGAIN, '  '),
+        ]),
     ...feel.map(sentence => paragraph(sentence, '  ')),
   ].join('')
 }

@@ -1,10 +1,8 @@
 import { memo, useMemo } from 'react'
-import type { Diagnosis } from '../../../core/loads/diagnosis.ts'
-import type { OneChange } from '../../../core/loads/one-change.ts'
+import { changesHead, changeWords, type Diagnosis, TAPE_AGAIN } from '../../../core/loads/diagnosis.ts'
 import { type Say, sayIn } from '../../../core/loads/saying.ts'
 import { ON_STOP, PARKED } from '../../../core/tolerance/regimes.ts'
 import { chanceText } from '../../../core/tolerance/saying.ts'
-import { INCH } from '../../../core/units/constants.ts'
 import { useSureView } from '../../sure-context.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
@@ -12,20 +10,11 @@ import { FewFirst } from './FewFirst.tsx'
 import { unbroken } from './unbroken.ts'
 import type { Explained } from './use-diagnosis.ts'
 
-/** Less than this nobody sees a car sit higher or lower, m. */
-const LEAST_HEIGHT = INCH / 32
-
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
-/** How the car then sits, where that changes: `, then sits 2 in lower`. */
-function height({ after }: OneChange, rest: number, say: Say): string {
-  const lifts = rest - after.rest
-  if (Math.abs(lifts) < LEAST_HEIGHT) return ''
-  return `, then sits ${say(Math.abs(lifts), 'length')} ${lifts > 0 ? 'higher' : 'lower'}`
-}
-
 /** What one change of each kind would have to be, and which kinds cannot do it alone. */
-const Changes = memo(function Changes({ why: { changes, causes, now, share }, say }: { why: Diagnosis; say: Say }) {
+const Changes = memo(function Changes({ why, say }: { why: Diagnosis; say: Say }) {
+  const { changes, causes, now } = why
   const store = useStore()
   const enough = changes.filter(({ to }) => to !== null)
   const short = changes.filter(({ to }) => to === null).map(({ name }) => name)
@@ -39,7 +28,7 @@ const Changes = memo(function Changes({ why: { changes, causes, now, share }, sa
     )
   return (
     <>
-      <h3>Any one of these puts {unbroken(say(share, 'share'))} of the travel on the coilover</h3>
+      <h3>{unbroken(changesHead(why, say))}</h3>
       <FewFirst
         what="changes"
         items={enough.map(change => (
@@ -47,13 +36,14 @@ const Changes = memo(function Changes({ why: { changes, causes, now, share }, sa
             <button type="button" className="step" onClick={() => goToField(store, change.field)}>
               {capital(change.name)}
             </button>{' '}
-            {unbroken(
-              `${say(change.now, change.quantity)} to ${say(change.to!, change.quantity)}${height(change, now.rest, say)}.`,
-            )}
+            {unbroken(changeWords(change, now.rest, say))}
           </li>
         ))}
       />
-      {short.length === 0 ? null : <p>Not enough alone: {short.join(', ')}.</p>}
+      <p>
+        {short.length === 0 ? '' : `Not enough alone: ${short.join(', ')}. `}
+        {TAPE_AGAIN}
+      </p>
     </>
   )
 })

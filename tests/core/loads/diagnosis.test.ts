@@ -1,12 +1,9 @@
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { changesText, type Diagnosis, diagnose, diagnosisFinding } from '../../../core/loads/diagnosis.ts'
+import { changesHead, changeWords, type Diagnosis, diagnose, diagnosisFinding } from '../../../core/loads/diagnosis.ts'
 import { setupLoads } from '../../../core/loads/ledger.ts'
-import { oneChangeEach, standing } from '../../../core/loads/one-change.ts'
-import type { Axle, Corner, HydraulicStop, Load, Plan } from '../../../core/plan/schema.ts'
+import { sayIn } from '../../../core/loads/saying.ts'
+import type { Axle, Corner, Load, Plan } from '../../../core/plan/schema.ts'
 import { close } from '../../close.ts'
-import { arbitraryCorner } from '../../laws/arbitrary-corner.ts'
-import { between } from '../../laws/arbitrary-linkage.ts'
 import { carry, plainAxle, plainPlan, turn } from './plain-car.ts'
 
 const GRAVITY = 9.80665
@@ -26,16 +23,6 @@ const ends = { bump: 0.2, droop: 0.2 }
 function diagnosed(axle: Axle, loads: Load[] = [], share?: number): { found: Diagnosis | null; plan: Plan } {
   const plan = plainPlan([axle], {}, loads)
   return { found: diagnose(plan, setupLoads(plan, plan.setups[0]!), axle.id, share), plan }
-}
-
-/** The corner with the value at a path inside the axle, such as `corner.stop.gap`, replaced. */
-function withValue(corner: Corner, field: string, value: number): Corner {
-  const copy = structuredClone({ corner }) as unknown as Record<string, never>
-  const path = field.split('.')
-  const last = path.pop()!
-  const holder = path.reduce<Record<string, never>>((inner, key) => inner[key]!, copy)
-  Object.assign(holder, { [last]: value })
-  return (copy as unknown as { corner: Corner }).corner
 }
 
 describe('the diagnosis', () => {
@@ -90,8 +77,10 @@ describe('the diagnosis', () => {
     // Half of what is left from a rest r is on the coilover when 0.05 − r = (0.2 − r)/2: r = −0.1, and 0.1 m of preload does it.
     close(change('preload').to! - axle.corner.springs.preload, 0.1, { rel: 1e-6 })
     close(change('preload').after.rest, -0.1, { rel: 1e-6 })
-    expect(changesText(found!, plan)).toContain('gap 50.0 mm to 100.0 mm; preload')
-    expect(changesText(found!, plan)).toContain('(it then sits 100.0 mm higher)')
+    const say = sayIn(plan.units)
+    expect(changesHead(found!, say)).toContain('puts 50 % of the travel on the coilover')
+    expect(changeWords(change('gap'), found!.now.rest, say)).toBe('50.0 mm to 100.0 mm.')
+    expect(changeWords(change('preload'), found!.now.rest, say)).toContain(', then sits 100.0 mm higher.')
   })
 
   it('says when no change of a kind is enough', () => {
@@ -104,33 +93,6 @@ describe('the diagnosis', () => {
     const { found, plan } = diagnosed(axle, [], 0.9)
     const preload = found!.changes.find(({ kind }) => kind === 'preload')!
     expect(preload.to).toBeNull()
-    expect(changesText(found!, plan)).toContain('preload alone cannot')
-  })
-
-  it('solves its changes: put into the plan, each gives at least the share asked for', () => {
-    let tried = 0
-    fc.assert(
-      fc.property(arbitraryCorner(), between(0.2, 0.9), (corner, share) => {
-        for (const { kind, field, to, after } of oneChangeEach(corner, share)) {
-          if (to === null) {
-            expect(after.share).toBeLessThan(share)
-            continue
-          }
-          tried += 1
-          let changed = withValue(corner, field, to)
-          if (kind === 'stroke') {
-            const stop = corner.stop as HydraulicStop
-            const area = (Math.PI / 4) * stop.shaftDiameter ** 2
-            changed = withValue(changed, 'corner.stop.gap', stop.gap + stop.stroke - to)
-            changed = withValue(changed, 'corner.stop.gasVolume', stop.gasVolume - area * (stop.stroke - to))
-          }
-          const got = standing(changed, standing(corner).bump)
-          expect(got.share).toBeGreaterThanOrEqual(share - 1e-9)
-          close(got.share, after.share, { abs: 1e-9 })
-        }
-      }),
-      { numRuns: 60, seed: 3 },
-    )
-    expect(tried).toBeGreaterThan(30)
+    expect(changeWords(preload, found!.now.rest, sayIn(plan.units))).toBe('alone cannot.')
   })
 })

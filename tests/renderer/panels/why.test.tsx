@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
+import { TAPE_AGAIN } from '../../../core/loads/diagnosis.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { Findings } from '../../../renderer/panels/findings/Findings.tsx'
 import { put } from '../../../renderer/state/edit.ts'
@@ -63,12 +64,12 @@ test('why it is on its stop is asked once the hands rest, and told with what wou
     [...found].map(each => each.textContent?.replaceAll('\u00a0', ' ') ?? '')
   expect(plain(line()?.querySelectorAll('h3'))).toEqual([
     'What puts it on its stop',
-    'Any one of these puts 40 % of the travel on the coilover',
+    'Any one of these puts 40 % of the travel on the coilover, counted from where it then rests',
     'How it drives',
   ])
   const { causes, changes, feel } = answerWhy(Hand.asked[0]!.question.ask)!
   const able = changes.filter(({ to }) => to !== null)
-  expect([causes.length, able.length]).toEqual([6, 3])
+  expect([causes.length, able.length]).toEqual([6, 2])
   expect(line()?.querySelectorAll('ol li')).toHaveLength(3)
   const more = [...(line()?.querySelectorAll<HTMLElement>('[aria-expanded]') ?? [])]
   expect(more.map(each => each.textContent)).toEqual(['3 more causes'])
@@ -81,7 +82,10 @@ test('why it is on its stop is asked once the hands rest, and told with what wou
   const mends = plain(line()?.querySelectorAll('ul li'))
   expect(mends).toHaveLength(able.length)
   for (const [i, { name }] of able.entries()) expect(mends[i]!.toLowerCase()).toContain(name)
-  expect(plain(line()?.querySelectorAll('p'))).toEqual(['Not enough alone: main spring, shock charge.', feel.join(' ')])
+  expect(plain(line()?.querySelectorAll('p'))).toEqual([
+    `Not enough alone: preload, main spring, shock charge. ${TAPE_AGAIN}`,
+    feel.join(' '),
+  ])
 })
 
 test('after an edit the old words stay, marked as late, until the new ones come; the latest question wins', () => {
