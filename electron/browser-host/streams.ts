@@ -12,6 +12,7 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
   })
   const open = new Map<ServerResponse, string>()
   let hadOne = false
+  let over = false
   let waiting: ReturnType<typeof setTimeout> | undefined
 
   const heart = setInterval(() => {
@@ -29,6 +30,8 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
       stream.write(': here\n\n')
       stream.on('close', () => {
         open.delete(stream)
+        // Nothing is waited for any more: a program that is asked to end does so at once.
+        if (over) return
         if (windows.stops(window)) setTimeout(() => windows.isHere(window) || closed(window), grace).unref()
         // A page that is loaded again comes back at once.
         if (open.size === 0) waiting = setTimeout(() => leave(), grace)
@@ -43,6 +46,7 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
     /** Whether a window ever came. */
     hadWindow: () => hadOne,
     close(): void {
+      over = true
       clearInterval(heart)
       for (const stream of open.keys()) stream.end()
       open.clear()
