@@ -11,7 +11,7 @@ const RIDE_HEIGHT_MARK = INCH / 16
 const RIDE_HEIGHT_FAR = INCH / 2
 
 /** The stop carries weight while the car stands still. */
-export const ridesOnStop: Rule = ({ model, figures, say }) => {
+export const ridesOnStop: Rule = ({ model, figures, say, some }) => {
   const { engagement, static: rest } = figures
   if (engagement === null || rest.stopForce <= 0) return null
   const share = rest.stopForce / rest.sprungWeight
@@ -22,7 +22,7 @@ export const ridesOnStop: Rule = ({ model, figures, say }) => {
   return {
     id: 'rides-on-stop',
     severity: 'caution',
-    message: `It rides on its stop, which carries ${say(rest.stopForce, 'force')}, ${say(share, 'share')} of the sprung weight.`,
+    message: `It rides on its stop, which carries ${some(rest.stopForce, 'force')}, ${some(share, 'share')} of the sprung weight.`,
     remedy: settles
       ? `More preload or rate, or a gap above ${say(gap, 'length')}.`
       : 'More preload or rate first: the springs alone do not hold it up.',

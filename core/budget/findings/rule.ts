@@ -1,11 +1,15 @@
 import type { CornerModel } from '../../corner/corner-model.ts'
 import type { Axle, Plan } from '../../plan/schema.ts'
+import { INCH } from '../../units/constants.ts'
 import { type FormatOptions, formatMeasure } from '../../units/format.ts'
-import type { Quantity } from '../../units/quantity.ts'
+import { type Quantity, unitOf } from '../../units/quantity.ts'
 import type { AxleFigures, Finding } from '../results.ts'
 
 /** Writes a value with its unit. */
 export type Say = (value: number, quantity: Quantity, options?: FormatOptions) => string
+
+/** Writes what is more than nothing. */
+export type Some = (value: number, quantity: Quantity) => string
 
 /** In the units of a system. */
 export const sayIn =
@@ -25,6 +29,8 @@ export interface Facts {
   readonly units: Plan['units']
   /** A value with its unit, in the plan's own units. */
   readonly say: Say
+  /** The same of what is more than nothing: `less than 1/16 in` where it would read as 0. */
+  readonly some: Some
 }
 
 /** One thing to look for: a finding, or null when there is nothing to say. */
@@ -43,4 +49,16 @@ export const factsOf = (
   targets: plan.targets,
   units: plan.units,
   say,
+  some: (value, quantity) => {
+    const text = say(value, quantity)
+    return value <= 0 || text === '' || /[1-9]/.test(text)
+      ? text
+      : `less than ${say(finest(quantity, plan.units), quantity)}`
+  },
 })
+
+/** The least that is told apart from nothing, SI. */
+function finest(quantity: Quantity, units: Plan['units']): number {
+  const { size, digits } = unitOf(quantity, units)
+  return quantity === 'length' && units === 'inch' ? INCH / 16 : size * 10 ** -digits
+}

@@ -1,6 +1,6 @@
 import { INCH } from '../../units/constants.ts'
 import type { Finding } from '../results.ts'
-import type { Rule } from './rule.ts'
+import type { Facts, Rule } from './rule.ts'
 
 /** Shaft to keep showing at full bump, m: common practice, so that mounts and bushings may give without the shock closing. */
 const SHOCK_MARGIN = INCH / 2
@@ -11,7 +11,14 @@ const COIL_MARGIN = INCH / 4
 /** A motion ratio that falls by more than this share from ride height to full bump is worth saying. */
 const RATIO_FALL = 0.02
 
-export const shockCloses: Rule = ({ model, figures, say }): Finding | null => {
+/** What is left, as text, where that is less than a margin it may read the same as. */
+function under({ say, some }: Pick<Facts, 'say' | 'some'>, left: number, margin: number): string {
+  const text = some(left, 'length')
+  if (text === say(margin, 'length')) return `just under ${text}`
+  return text === say(left, 'length') ? `only ${text}` : text
+}
+
+export const shockCloses: Rule = ({ model, figures, say, some }): Finding | null => {
   const left = figures.shockLeftAtBump
   if (figures.travel.bumpLimitedBy === 'shock closed') {
     const stop = model.corner.stop
@@ -21,7 +28,7 @@ export const shockCloses: Rule = ({ model, figures, say }): Finding | null => {
         ? ''
         : figures.engagement === null
           ? ' before the stop is met'
-          : ` with ${say(open!, 'length')} of the stop still open`
+          : ` with ${some(open!, 'length')} of the stop still open`
     return {
       id: 'shock-closes-first',
       severity: 'danger',
@@ -37,8 +44,8 @@ export const shockCloses: Rule = ({ model, figures, say }): Finding | null => {
   return {
     id: 'shock-nearly-closes',
     severity: 'caution',
-    message: `Only ${say(left, 'length')} of shaft is left at full bump; keep ${say(SHOCK_MARGIN, 'length')}.`,
-    remedy: `End the travel ${say(SHOCK_MARGIN - left, 'length')} of shaft sooner: gap or pad shim.`,
+    message: `At full bump ${under({ say, some }, left, SHOCK_MARGIN)} of shaft is left; keep ${say(SHOCK_MARGIN, 'length')}.`,
+    remedy: `End the travel ${some(SHOCK_MARGIN - left, 'length')} of shaft sooner: gap or pad shim.`,
     values: { shockLeft: left, margin: SHOCK_MARGIN },
     field: 'corner.shock.showing',
     at: model.bump,
@@ -46,7 +53,7 @@ export const shockCloses: Rule = ({ model, figures, say }): Finding | null => {
   }
 }
 
-export const coilBinds: Rule = ({ model, figures, say }): Finding | null => {
+export const coilBinds: Rule = ({ model, figures, say, some }): Finding | null => {
   const left = figures.mainSpring.leftAtBump
   if (figures.travel.bumpLimitedBy === 'coil bind')
     return {
@@ -63,7 +70,7 @@ export const coilBinds: Rule = ({ model, figures, say }): Finding | null => {
   return {
     id: 'coil-nearly-binds',
     severity: 'caution',
-    message: `The main spring has only ${say(left, 'length')} left to coil bind at full bump; keep ${say(COIL_MARGIN, 'length')}.`,
+    message: `The main spring has ${under({ say, some }, left, COIL_MARGIN)} left to coil bind at full bump; keep ${say(COIL_MARGIN, 'length')}.`,
     remedy: 'A longer main spring or less preload.',
     values: { mainLeft: left, margin: COIL_MARGIN },
     field: 'corner.springs',
@@ -72,14 +79,14 @@ export const coilBinds: Rule = ({ model, figures, say }): Finding | null => {
   }
 }
 
-export const looseAtDroop: Rule = ({ model, say }): Finding | null => {
+export const looseAtDroop: Rule = ({ model, some }): Finding | null => {
   const slack = -(model.corner.springs.preload + model.parts(model.droop).shockCompression)
   if (slack <= 0) return null
   return {
     id: 'springs-loose-at-droop',
     severity: 'caution',
-    message: `At full droop the springs hang loose by ${say(slack, 'length')}: they can leave their seats.`,
-    remedy: `${say(slack, 'length')} more preload, a helper spring, or a shorter limit strap.`,
+    message: `At full droop the springs hang loose by ${some(slack, 'length')}: they can leave their seats.`,
+    remedy: `A helper spring, a shorter limit strap, or ${some(slack, 'length')} more preload.`,
     values: { slack },
     field: 'corner.springs.preload',
     at: model.droop,

@@ -106,15 +106,15 @@ export const leavesAgain: Rule = ({ model, figures, say }): Finding | null => {
   }
 }
 
-export const neverMet: Rule = ({ model, figures, say }): Finding | null => {
+export const neverMet: Rule = ({ model, figures, say, some }): Finding | null => {
   const { stop } = model.corner
   if (stop === null || figures.engagement !== null) return null
   const short = model.parts(model.bump).stopGap!
   return {
     id: 'stop-never-met',
     severity: 'danger',
-    message: `The stop is never met: ${figures.travel.bumpLimitedBy} ends bump with ${say(short, 'length')} of gap left.`,
-    remedy: `Bring the pad or stop at least ${say(short, 'length')} closer.`,
+    message: `The stop is never met: ${figures.travel.bumpLimitedBy} ends bump with ${some(short, 'length')} of gap left.`,
+    remedy: `Bring the pad or stop at least ${say(Math.max(short, 2 * SMALLEST), 'length')} closer.`,
     values: { gapLeft: short, bump: model.bump },
     field: 'corner.stop.gap',
     at: model.bump,
@@ -122,7 +122,7 @@ export const neverMet: Rule = ({ model, figures, say }): Finding | null => {
   }
 }
 
-export const openAtContact: Rule = ({ model, figures, say }): Finding | null => {
+export const openAtContact: Rule = ({ model, figures, some }): Finding | null => {
   const left = model.parts(model.bump).stopLeft
   const { bumpLimitedBy } = figures.travel
   const hard = bumpLimitedBy === 'chassis contact' || bumpLimitedBy === 'linkage end'
@@ -131,8 +131,8 @@ export const openAtContact: Rule = ({ model, figures, say }): Finding | null => 
   return {
     id: chassis ? 'stop-open-at-contact' : 'stop-open-at-linkage-end',
     severity: 'danger',
-    message: `${chassis ? 'The chassis touches' : 'The linkage runs out'} with ${say(left, 'length')} of the stop still open.`,
-    remedy: `A gap or pad shim ${say(left, 'length')} closer lets the stop end it.`,
+    message: `${chassis ? 'The chassis touches' : 'The linkage runs out'} with ${some(left, 'length')} of the stop still open.`,
+    remedy: `A gap or pad shim ${some(left, 'length')} closer lets the stop end it.`,
     values: { stopLeft: left, bump: model.bump },
     field: chassis ? 'corner.clearance.bump' : 'corner.linkage',
     at: model.bump,
@@ -171,7 +171,7 @@ export const overRatedPressure: Rule = ({ model, figures, units, say }): Finding
   }
 }
 
-export const twoRateChanges: Rule = ({ model, figures, say }): Finding | null => {
+export const twoRateChanges: Rule = ({ model, figures, say, some }): Finding | null => {
   const { engagement, crossover } = figures
   const springs = model.corner.springs.springs
   if (engagement === null || springs.length < 2 || engagement.wheel >= model.bump) return null
@@ -200,7 +200,7 @@ export const twoRateChanges: Rule = ({ model, figures, say }): Finding | null =>
         : inside
           ? `The ${name} still works at engagement: crossover comes ${say(crossover - touch, 'length')} later, two rate changes together.`
           : `Crossover comes ${say(touch - crossover, 'length')} before engagement: two rate changes together.`,
-    remedy: `Set the divider ${say((crossover - touch + TOGETHER) * Math.abs(model.linkage.at(touch).shockRatio), 'length')} nearer its ring.`,
+    remedy: `Set the divider ${some((crossover - touch + TOGETHER) * Math.abs(model.linkage.at(touch).shockRatio), 'length')} nearer its ring.`,
     values: { crossover, engagement: engagement.wheel },
     field: 'corner.springs.crossover.gap',
     at: crossover,
