@@ -46,6 +46,7 @@ export async function run(options: RunOptions): Promise<{ shown: true } | { show
     dialogs: null,
     ...(options.browser !== null && { print: (html: string) => printWithBrowser(options.browser!, html) }),
   })
+  void services.prepare().catch(fault)
   const files = join(options.app, 'dist', 'renderer')
   served = await serve({
     handlers: services.forWindow,

@@ -107,6 +107,7 @@ async function run(data: string, file: string | null) {
     })
   }
 
+  void services.prepare().catch(fault)
   fenceSession(session.defaultSession)
   serveScheme(join(root, 'dist', 'renderer'))
   openDoors(services, fault)
