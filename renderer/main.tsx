@@ -2,7 +2,7 @@ import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { link, started } from './ask.ts'
 import { checkedReply, hostOver } from './host.ts'
-import { loadPages } from './pages/pages.ts'
+import { loadPages, practiseRides } from './pages/pages.ts'
 import { run } from './shortcuts.ts'
 import { withOpened, withShared } from './state/documents.ts'
 import { logFault, told } from './state/fault.ts'
@@ -12,7 +12,6 @@ import { startKeeper } from './state/keeper.ts'
 import { rememberPages, withSettings } from './state/settings.ts'
 import { createStore } from './state/store.ts'
 import './style/index.css'
-import { readyRides } from './workers/ride-pool.ts'
 
 const root = document.getElementById('page')
 if (root === null) throw new Error('The page has no element “page”: index.html must hold one.')
@@ -38,7 +37,7 @@ async function start(place: HTMLElement): Promise<void> {
   for (const leaving of ['beforeunload', 'pagehide']) window.addEventListener(leaving, () => void keeper.flush())
 
   createRoot(place).render(<App files={files} />)
-  requestIdleCallback(() => void loadPages().then(readyRides))
+  requestIdleCallback(() => void loadPages().then(() => practiseRides(files)))
 }
 
 start(root).catch((error: unknown) => {

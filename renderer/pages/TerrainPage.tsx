@@ -1,4 +1,4 @@
-import { useCallback, useMemo } from 'react'
+import { memo, useCallback, useMemo } from 'react'
 import type { Finding } from '../../core/budget/results.ts'
 import type { AxleId } from '../../core/plan/schema.ts'
 import type { MeasuredCourse } from '../../core/ride/measured-road.ts'
@@ -70,6 +70,9 @@ const shownParts = (state: State, road: MeasuredCourse | null) => {
 
 const NONE: readonly Finding[] = []
 
+/** Not drawn anew for each point of a sweep. */
+const StillPlate = memo(TerrainPlate)
+
 const rode = (ridden: Ridden | null | undefined) => (ridden?.ok ? ridden : null)
 
 function Riding({ bringing }: { readonly bringing: Bringing }) {
@@ -139,7 +142,7 @@ function Riding({ bringing }: { readonly bringing: Bringing }) {
         <RideWork runs={runs} view={found} />
       </TerrainStrip>
       <div className={waiting ? 'terrain-show waiting' : 'terrain-show'}>
-        <TerrainPlate
+        <StillPlate
           axle={axle}
           view={view}
           subject={terrainName(terrain)}

@@ -1,4 +1,6 @@
 import type { ComponentType } from 'react'
+import type { Files } from '../state/files.ts'
+import { readyRides } from '../workers/ride-pool.ts'
 import { type Later, later } from './later.ts'
 import { TravelPage } from './TravelPage.tsx'
 
@@ -25,4 +27,14 @@ export const pages: readonly PageSpec[] = [
 /** Fetches every page ahead of its first use; one that fails is asked for again, and told of, when it is shown. */
 export async function loadPages(): Promise<void> {
   await Promise.allSettled(pages.map(({ page }) => ('load' in page ? page.load() : null)))
+}
+
+/** Has the first ride ready before it is asked for. */
+export async function practiseRides(files: Files): Promise<void> {
+  readyRides()
+  await import('./practise.tsx').then(
+    ({ practise }) => practise(files),
+    // The page itself is fetched again when it is shown, and tells then what is wrong.
+    () => undefined,
+  )
 }

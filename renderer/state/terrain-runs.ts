@@ -20,10 +20,11 @@ const NOTHING: RunsView = {
 
 /** Work shorter than this shows no progress, ms. */
 const UNSEEN = 300
-/** The sweep begins when the hands rest for this long, ms. */
+/** The sweep begins when the hands rest for this long, ms; where the rides are there already, once they are drawn. */
 const REST = 250
+const DRAWN = 50
 
-const RANK = { ride: 0, findings: 1, sweep: 2 } as const
+export const RANK = { ride: 0, findings: 1, sweep: 2 } as const
 
 /** Each once. */
 const distinct = (corners: readonly DrivenCorner[]): DrivenCorner[] =>
@@ -33,7 +34,6 @@ const distinct = (corners: readonly DrivenCorner[]): DrivenCorner[] =>
 export class TerrainRuns {
   private view = NOTHING
   private request: RideRequest | null = null
-  private readonly cache = new RideCache()
   private readonly listeners = new Set<() => void>()
   private readonly underWay = new Set<CallOff>()
   private timers: ReturnType<typeof setTimeout>[] = []
@@ -41,9 +41,22 @@ export class TerrainRuns {
   private total = 0
   private slow = false
 
-  constructor(private readonly rider: Rider) {}
+  /** What is known of a question before it is asked. */
+  private ahead: { request: RideRequest; view: RunsView } | null = null
+
+  constructor(
+    private readonly rider: Rider,
+    private readonly cache = new RideCache(),
+  ) {}
 
   readonly read = (): RunsView => this.view
+
+  /** The same for a page about to ask its first question: what is remembered of it is there at once. */
+  readonly readOf = (request: RideRequest | null): RunsView => {
+    if (this.request !== null || request === null) return this.view
+    if (this.ahead?.request !== request) this.ahead = { request, view: this.beginning(request, false) }
+    return this.ahead.view
+  }
 
   readonly subscribe = (hear: () => void): (() => void) => {
     this.listeners.add(hear)
@@ -58,10 +71,12 @@ export class TerrainRuns {
   ask(request: RideRequest | null): void {
     const before = this.request
     if (before !== null && request !== null && sameRequest(before, request)) return
+    const view = request === null ? NOTHING : this.readOf(request)
     this.callOff()
     this.request = request
+    this.ahead = null
     if (request === null) this.show(NOTHING)
-    else this.begin(request, before?.subject === request.subject)
+    else this.begin(request, before?.subject === request.subject, before === null ? view : undefined)
   }
 
   /** Ends the work under way; what is done stays. */
@@ -78,15 +93,13 @@ export class TerrainRuns {
     this.begin(this.request, true)
   }
 
-  private begin(request: RideRequest, keep: boolean): void {
-    const { corners, terrain, sweep } = request
+  /** What there is to show of a question before anything is worked out for it. */
+  private beginning(request: RideRequest, keep: boolean): RunsView {
+    const { corners, terrain } = request
     const known = corners.map(corner => this.cache.ride(corner, terrain))
     const settled = known.every(ride => ride !== null)
     const stale = keep && !settled && this.view.rides.length === corners.length
-    this.done = 0
-    this.total = 0
-    this.slow = false
-    this.show({
+    return {
       rides: stale ? this.view.rides : known,
       settled,
       swept: this.sweptNow(request),
@@ -94,15 +107,24 @@ export class TerrainRuns {
       work: null,
       stopped: false,
       fault: null,
-    })
-    const missing = corners.filter((_, i) => known[i] === null)
+    }
+  }
+
+  private begin(request: RideRequest, keep: boolean, view = this.beginning(request, keep)): void {
+    const { corners, terrain, sweep } = request
+    const { settled } = view
+    this.done = 0
+    this.total = 0
+    this.slow = false
+    this.show(view)
+    const missing = corners.filter(corner => this.cache.ride(corner, terrain) === null)
     for (const corner of distinct(missing)) this.ride(request, corner)
     this.timers = [setTimeout(() => this.beSlow(), UNSEEN)]
     const further = (): void => {
       this.findOut(request)
       if (sweep !== null) this.sweepAll(request, sweep)
     }
-    this.timers.push(setTimeout(further, settled ? 0 : REST))
+    this.timers.push(setTimeout(further, settled ? DRAWN : REST))
   }
 
   private ride(request: RideRequest, corner: DrivenCorner): void {
@@ -114,9 +136,8 @@ export class TerrainRuns {
       this.cache.keepPoint(corner, terrain, pointOf(request.sweep?.present ?? 0, ridden))
       const rides = request.corners.map(each => this.cache.ride(each, terrain))
       const settled = rides.every(each => each !== null)
-      // Before and after change together, so that a ride is never compared with one of another plan.
-      if (settled || !this.view.rides.some(each => each !== null)) this.patch({ rides, settled })
-      this.patch({ swept: this.sweptNow(request) })
+      // Before and after change together, so that a ride is never compared with one of another plan, and all of it is drawn once.
+      this.patch(settled ? { rides, settled, swept: this.sweptNow(request) } : { swept: this.sweptNow(request) })
     })
   }
 

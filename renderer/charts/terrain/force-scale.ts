@@ -37,9 +37,10 @@ export function forceScale(rides: readonly Travelled[], strip: Strip, system: Sy
   const floor = Math.max(lowest, -top / 2)
   const cap = top * (1 + AIR)
   const scale = scaleLinear([toUnit(floor, 'force', system), toUnit(cap, 'force', system)], [strip.bottom, strip.top])
-  const y = scale.copy().domain([floor, cap]).clamp(true)
+  const perNewton = (strip.top - strip.bottom) / (cap - floor)
+  const y = (force: number): number => strip.bottom + (Math.min(cap, Math.max(floor, force)) - floor) * perNewton
   const count = Math.max(1, Math.floor((strip.bottom - strip.top) / 34))
-  return { y: force => y(force), cap, ticks: scale.ticks(count).map(tick => fromUnit(tick, 'force', system)) }
+  return { y, cap, ticks: scale.ticks(count).map(tick => fromUnit(tick, 'force', system)) }
 }
 
 /** Times at which a force leaves the scale. */

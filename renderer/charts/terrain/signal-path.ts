@@ -32,6 +32,7 @@ export interface Point {
 /**
  * A signal as the points a screen can show of it: in each column of pixels where it enters, its lowest, its highest and where it leaves, in
  * their order. What is not a number is left out.
+ * @param x straight in time
  */
 export function signalPoints(
   time: Numbers,
@@ -44,24 +45,38 @@ export function signalPoints(
   const points: Point[] = []
   const first = Math.max(0, placeOf(time, from) - 1)
   const last = Math.min(time.length - 1, placeOf(time, to))
+  const left = x(0)
+  const perSecond = x(1) - left
+  const put = (at: number): void => {
+    points.push({ x: x(time[at]!), y: y(values[at]!) })
+  }
   let column = Number.NaN
-  let group: number[] = []
+  let [entered, lowest, highest, leaving, low, high] = [-1, -1, -1, -1, 0, 0]
   const close = (): void => {
-    for (const at of [...new Set(group)].sort((a, b) => a - b)) points.push({ x: x(time[at]!), y: y(values[at]!) })
+    if (entered < 0) return
+    const [one, two] = lowest < highest ? [lowest, highest] : [highest, lowest]
+    put(entered)
+    if (one !== entered) put(one)
+    if (two !== one && two !== entered) put(two)
+    if (leaving !== two) put(leaving)
   }
   for (let i = first; i <= last; i += 1) {
     const value = values[i]!
-    if (!Number.isFinite(value)) continue
-    const here = Math.floor(x(time[i]!))
+    if (value - value !== 0) continue
+    const here = Math.floor(left + perSecond * time[i]!)
     if (here !== column) {
       close()
       column = here
-      group = [i, i, i, i]
-      continue
+      entered = lowest = highest = i
+      low = high = value
+    } else if (value < low) {
+      low = value
+      lowest = i
+    } else if (value > high) {
+      high = value
+      highest = i
     }
-    if (value < values[group[1]!]!) group[1] = i
-    if (value > values[group[2]!]!) group[2] = i
-    group[3] = i
+    leaving = i
   }
   close()
   return points

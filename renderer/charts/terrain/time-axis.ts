@@ -32,12 +32,14 @@ export interface TimeAxis {
 const TICK_APART = 64
 
 export function timeAxis(window: TimeWindow, left: number, right: number): TimeAxis {
-  const scale = scaleLinear([window.from, window.to], [left, Math.max(right, left + 1)])
+  const end = Math.max(right, left + 1)
+  const scale = scaleLinear([window.from, window.to], [left, end])
+  const perSecond = (end - left) / (window.to - window.from)
   return {
     window,
     left,
-    right: Math.max(right, left + 1),
-    x: time => scale(time),
+    right: end,
+    x: time => left + (time - window.from) * perSecond,
     timeAt: x => Math.min(window.to, Math.max(window.from, scale.invert(x))),
     ticks: scale.ticks(Math.max(2, Math.floor((right - left) / TICK_APART))),
   }

@@ -15,10 +15,11 @@ export function travelAxis({ travel, small }: TerrainFrame, bump: number, droop:
   const domain: [number, number] = [droop - missing, bump + missing]
   const range: [number, number] = [travel.bottom - below, travel.top + above]
   const scale = scaleLinear(domain, range)
+  const pixelsPerMetre = (range[0] - range[1]) / (domain[1] - domain[0])
   return {
-    y: wheel => scale(wheel),
+    y: wheel => range[0] - (wheel - domain[0]) * pixelsPerMetre,
     wheelAt: y => scale.invert(y),
-    pixelsPerMetre: (range[0] - range[1]) / (domain[1] - domain[0]),
+    pixelsPerMetre,
     top: travel.top,
     bottom: travel.bottom,
   }

@@ -4,9 +4,10 @@ import type { MeasuredCourse } from '../../../core/ride/measured-road.ts'
 import { comparedSetup, shownAxle, shownSetup } from '../../state/selectors.ts'
 import type { State } from '../../state/state.ts'
 import { shownTerrain } from '../../state/terrain.ts'
+import { RideCache } from '../../state/terrain-cache.ts'
 import { cornerAlone, cornerOfCar, type DrivenCorner } from '../../state/terrain-driven.ts'
 import { type RideRequest, type RunsView, sameRequest } from '../../state/terrain-request.ts'
-import { TerrainRuns } from '../../state/terrain-runs.ts'
+import { RANK, TerrainRuns } from '../../state/terrain-runs.ts'
 import { sweepOf } from '../../state/terrain-sweep.ts'
 import { useSelect } from '../../window-context.ts'
 import { ridePool } from '../../workers/ride-pool.ts'
@@ -15,9 +16,23 @@ import { useOwnRoad } from './own-road.ts'
 let known: TerrainRuns | null = null
 
 /** Rides are remembered as long as the window is open, whatever page is shown. */
+const remembered = new RideCache()
+
 const windowRuns = (): TerrainRuns => {
-  known ??= new TerrainRuns(ridePool())
+  known ??= new TerrainRuns(ridePool(), remembered)
   return known
+}
+
+/** Rides for a page that is not shown yet: the rides themselves, remembered for the page that is, and nothing further. */
+export const ridesAhead = (): TerrainRuns => {
+  const pool = ridePool()
+  return new TerrainRuns(
+    {
+      warm: count => pool.warm(count),
+      run: (ask, rank, hear) => (rank === RANK.ride ? pool.run(ask, rank, hear) : () => undefined),
+    },
+    remembered,
+  )
 }
 
 /** Another place to ride than the window's own workers. */
@@ -70,6 +85,9 @@ export function useRides(): {
   useEffect(() => runs.warm(2), [runs])
   useEffect(() => runs.ask(request), [runs, request])
   useEffect(() => () => runs.ask(null), [runs])
-  const view = useSyncExternalStore(runs.subscribe, runs.read)
+  const view = useSyncExternalStore(
+    runs.subscribe,
+    useCallback(() => runs.readOf(request), [runs, request]),
+  )
   return { runs, request, view }
 }

@@ -3,6 +3,7 @@ import { cornerModel } from '../../../core/corner/corner.ts'
 import type { Axle, Corner, Setup, Terrain } from '../../../core/plan/schema.ts'
 import { ride } from '../../../core/ride/ride.ts'
 import { landingLimit, nextDrop } from '../../../renderer/state/landing-limit.ts'
+import { RideCache } from '../../../renderer/state/terrain-cache.ts'
 import { cornerAlone, cornerOfCar } from '../../../renderer/state/terrain-driven.ts'
 import type { RideRequest } from '../../../renderer/state/terrain-request.ts'
 import { TerrainRuns } from '../../../renderer/state/terrain-runs.ts'
@@ -124,6 +125,35 @@ describe('rides of the terrain page', () => {
     runs.ask(asking([sampleCorner]))
     runs.ask(asking([sampleCorner], { ...terrains.ledge, speed: 5 }))
     expect(waiting().map(({ ask }) => ask.terrain)).toEqual([{ ...terrains.ledge, speed: 5 }])
+  })
+
+  it('are there before they are asked for, where somebody rode them ahead', () => {
+    const cache = new RideCache()
+    const early = someRider()
+    new TerrainRuns(early.rider, cache).ask(asking([sampleCorner, stiffer]))
+    early.answerAll()
+    const { rider, asked } = someRider()
+    const runs = new TerrainRuns(rider, cache)
+    const request = asking([sampleCorner, stiffer])
+    const ahead = runs.readOf(request)
+    expect(ahead.settled).toBe(true)
+    expect(ahead.rides.map(each => each?.ok && each.wheelMax)).toEqual(
+      [sampleCorner, stiffer].map(corner => wheelMax(corner, terrains.ledge)),
+    )
+    expect([runs.read().rides, asked]).toEqual([[], []])
+    runs.ask(request)
+    expect([runs.readOf(request) === ahead, runs.read() === ahead, asked]).toEqual([true, true, []])
+    expect(runs.readOf(asking([withCorner({ unsprungMass: 71 }).corner]))).toBe(ahead)
+  })
+
+  it('of before and after are drawn once, when both are there', () => {
+    const { rider, waiting, answer } = someRider()
+    const runs = new TerrainRuns(rider)
+    runs.ask(asking([sampleCorner, stiffer]))
+    answer(waiting()[0]!)
+    expect(seen(runs)).toEqual([null, null])
+    answer(waiting()[0]!)
+    expect(seen(runs)).not.toContain(null)
   })
 
   it('ask nothing twice for the same question, and nothing at all for none', () => {
