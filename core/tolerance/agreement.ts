@@ -4,7 +4,7 @@ export const BAND = [0.05, 0.95] as const
 /** Standard deviations from the middle to either end of the same band of a normal distribution (its 95 % quantile). */
 const NORMAL_REACH = 1.644_853_626_951_473
 
-/** A band: SI, low no more than high. */
+/** A band: SI, low no more than high; Infinity where it has no end. */
 export interface Range {
   readonly low: number
   readonly high: number
@@ -26,6 +26,7 @@ const MOST_APART = 0.2
 const ROUNDING = 1e-9
 
 export function agree(trials: Range, firstOrder: Range, value: number): boolean {
+  if (!Number.isFinite(trials.high)) return false
   const apart = Math.max(Math.abs(trials.low - firstOrder.low), Math.abs(trials.high - firstOrder.high))
   const half = Math.max(trials.high - trials.low, firstOrder.high - firstOrder.low) / 2
   return apart <= Math.max(MOST_APART * half, ROUNDING * Math.abs(value))

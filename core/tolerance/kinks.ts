@@ -25,10 +25,10 @@ function kindsOf(blocks: readonly TrialBlock[], regime: number, having: readonly
   return [...kinds.values()]
 }
 
-/** Why some trials have no such figure: for want of gas, or because there is none to have. */
+/** Why some trials have no such figure, or one without an end: for want of gas, or because there is none to have. */
 function missing(blocks: readonly TrialBlock[], values: Float64Array): string {
   const gas = REGIMES.findIndex(({ id }) => id === 'gas')
-  const without = [...values.keys()].filter(trial => Number.isNaN(values[trial]!))
+  const without = [...values.keys()].filter(trial => !Number.isFinite(values[trial]!))
   const [largest] = kindsOf(blocks, gas, without).sort((a, b) => b.length - a.length)
   const { names, of } = blocks[Math.floor(largest![0]! / BLOCK)]!.regimes[gas]!
   return names[of[largest![0]! % BLOCK]!] === OUT_OF_GAS ? REGIMES[gas]!.why : 'some trials have none'
@@ -53,9 +53,11 @@ export function kinksOf({ trial, seed }: Trials, blocks: readonly TrialBlock[]):
     const y = new Float64Array(blocks.length * BLOCK)
     for (const [i, { figures }] of blocks.entries()) y.set(figures[figure]!, i * BLOCK)
     const having: number[] = []
-    for (let i = 0; i < y.length; i += 1) if (!Number.isNaN(y[i]!)) having.push(i)
+    for (let i = 0; i < y.length; i += 1) if (Number.isFinite(y[i]!)) having.push(i)
     if (having.length < (1 - SELDOM) * y.length) return missing(blocks, y)
-    const left = REGIMES.map((_, regime) => {
+    const left = REGIMES.map(({ id }, regime) => {
+      // Without gas there is no end, and of that there is nothing to lay a line through.
+      if (id === 'gas') return 1
       const kinds = kindsOf(blocks, regime, having)
       const large = kinds.filter(kind => kind.length > Math.max(SELDOM * having.length, ENOUGH * columns))
       if (large.length < 2) return 1

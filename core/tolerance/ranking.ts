@@ -11,7 +11,7 @@ export interface RankedMeasurement {
   readonly measured: Measured
   /** Of the figure's variance, 0 to 1; where a few trials lie far out, of the variance of its order. */
   readonly share: number
-  /** Width of the figure's band now, and once this measurement is repeated with care (or taken for the first time). */
+  /** Width of the figure's band now, and once this measurement is repeated with care (or taken for the first time); Infinity where it has no end. */
   readonly width: number
   readonly narrowed: number
 }
@@ -57,6 +57,28 @@ function correlated(values: Float64Array, column: Float64Array): number {
   return xx <= 0 || yy <= 0 ? 0 : xy ** 2 / (xx * yy)
 }
 
+/** Fewer trials than this make no band. */
+const ENOUGH = 500
+
+const widthOf = (present: Float64Array): number => {
+  const [low, high] = [quantile(present, BAND[0]), quantile(present, BAND[1])]
+  return low === high ? 0 : high - low
+}
+
+/**
+ * Width of the band of those trials in which a measurement is off by no more than it would be once repeated: what a tail leaves is read off
+ * the trials themselves, its variance says nothing of it. Null where they are too few.
+ */
+function among(values: Float64Array, { measured: { path, halfWidth, repeated }, variables, seed, blocks }: Repeated) {
+  const left = Float64Array.from(values)
+  for (const variable of variables.filter(each => each.path === path))
+    for (const [i, block] of blocks.entries())
+      for (const [number, deviation] of deviationsOf(variable, seed, block).entries())
+        if (Math.abs(deviation) > variable.halfWidth * (repeated / halfWidth)) left[i * BLOCK + number] = Number.NaN
+  const present = sorted(left)
+  return present.length < ENOUGH ? null : widthOf(present)
+}
+
 /**
  * Which measurement to repeat first for one figure, and what that would buy: the largest part of its variance first.
  * @param figure id of FIGURES
@@ -83,6 +105,10 @@ interface Drawn {
   readonly blocks: readonly number[]
 }
 
+interface Repeated extends Omit<Drawn, 'measured'> {
+  readonly measured: Measured
+}
+
 /**
  * The same for any list of values that trials gave.
  * @param values one for each trial, NaN where it has none
@@ -90,9 +116,9 @@ interface Drawn {
 export function ranked({ variables, measured, seed, blocks }: Drawn, values: Float64Array): RankedMeasurement[] {
   const present = sorted(values)
   if (present.length === 0 || present[0] === present.at(-1)) return []
-  const width = quantile(present, BAND[1]) - quantile(present, BAND[0])
+  const width = widthOf(present)
   const column = new Float64Array(values.length)
-  const longTail = present.at(-1)! - present[0]! > LONG_TAIL * width
+  const longTail = present.at(-1) === Infinity || present.at(-1)! - present[0]! > LONG_TAIL * width
   const followed = longTail ? ranks(values) : values
   const shares = new Map<string, number>()
   for (const variable of variables) {
@@ -109,7 +135,8 @@ export function ranked({ variables, measured, seed, blocks }: Drawn, values: Flo
       const share = (shares.get(each.path) ?? 0) / whole
       if (share < LEAST_SHARE) return []
       const left = 1 - share * (1 - (each.repeated / each.halfWidth) ** 2)
-      return [{ measured: each, share, width, narrowed: width * Math.sqrt(left) }]
+      const seen = longTail ? among(values, { measured: each, variables, seed, blocks }) : null
+      return [{ measured: each, share, width, narrowed: seen ?? width * Math.sqrt(left) }]
     })
     .sort((a, b) => b.share - a.share)
 }

@@ -5,7 +5,7 @@ export interface Regime {
   readonly id: 'full bump' | 'full droop' | 'at rest' | 'engagement' | 'crossover' | 'gas'
   /** Why a figure that hangs on this does not follow its slopes. */
   readonly why: string
-  readonly of: (axle: AxleBudget, gasLasts: boolean) => string
+  readonly of: (axle: AxleBudget, solid: boolean) => string
 }
 
 /** Positions closer than this are one place, m: the touch is known to 1e-12. */
@@ -36,14 +36,11 @@ const engagementAmong = ({ engagement }: AxleBudget): string => {
   return engagement.wheel > 0 ? 'met above ride height' : 'met at ride height already'
 }
 
-/**
- * Figures at or beyond the end of the stroke: where the gas would run out first, stroke and volume cannot both be right, and whatever a
- * volume added to would give is no figure.
- */
+/** Figures at the end of the stroke: where the gas runs out by then they have no end. */
 export const ON_GAS = /^(bump\.|zones\.engagement\.energy)/
 
-/** What a trial is called where a shaft would push aside all its gas before its stroke is used. */
-export const OUT_OF_GAS = 'runs out before the stroke does'
+/** What a trial is called where a stop or shock is as good as solid by full bump. */
+export const OUT_OF_GAS = 'runs out before full bump'
 
 export const REGIMES: readonly Regime[] = [
   {
@@ -73,7 +70,7 @@ export const REGIMES: readonly Regime[] = [
   },
   {
     id: 'gas',
-    why: 'in some trials the gas runs out before the stroke does, and those have no such figure',
-    of: (_, gasLasts) => (gasLasts ? 'enough to close on' : OUT_OF_GAS),
+    why: 'in some trials the gas runs out before full bump, and it has no end',
+    of: (_, solid) => (solid ? OUT_OF_GAS : 'enough to close on'),
   },
 ]

@@ -1,6 +1,7 @@
 import { formatMeasure } from '../units/format.ts'
 import type { Quantity, System } from '../units/quantity.ts'
-import type { FigureBand } from './sureness.ts'
+import { OUT_OF_GAS } from './regimes.ts'
+import type { FigureBand, Sureness } from './sureness.ts'
 
 /** A chance as people say it: certain and impossible only where no trial says otherwise. */
 export function chanceText(chance: number): string {
@@ -11,8 +12,19 @@ export function chanceText(chance: number): string {
 
 /** Half a width: a doubt is not read off a tape, so in inches it is a decimal. */
 export function doubtText(width: number, quantity: Quantity, system: System): string {
+  if (width === Infinity) return NO_END
   const digits = quantity === 'length' ? { digits: system === 'inch' ? 2 : 1 } : {}
   return `±${formatMeasure(width / 2, quantity, system, { unit: true, ...digits })}`
+}
+
+/** What a band without an upper end is called in the place of it. */
+export const NO_END = 'no end'
+
+/** Why some bands have no end, where any has none. */
+export function noEndText({ figures, regimes }: Pick<Sureness, 'figures' | 'regimes'>): string | null {
+  if (figures.every(({ high }) => high !== Infinity)) return null
+  const chance = regimes.find(({ id }) => id === 'gas')?.chances.find(({ name }) => name === OUT_OF_GAS)?.chance ?? 0
+  return `${NO_END.replace(/^./, letter => letter.toUpperCase())}: in ${chanceText(chance)} of the trials a stop or shock has less than a tenth of its gas left by full bump and is as good as solid. Measure its gas volume.`
 }
 
 /** The figures told first, in the order they are read. */

@@ -11,7 +11,7 @@ export function quantile(values: Float64Array, share: number): number {
   const place = share * (values.length - 1)
   const low = Math.floor(place)
   const [below, above] = [values[low]!, values[Math.min(values.length - 1, low + 1)]!]
-  return below === above ? below : below + (above - below) * (place - low)
+  return below === above || place === low ? below : below + (above - below) * (place - low)
 }
 
 export function mean(values: Float64Array): number {

@@ -6,6 +6,7 @@ import { FIGURES, readFigures } from './figures.ts'
 import { type Measured, measuredOf } from './measured.ts'
 import { BLOCK, runBlock } from './monte-carlo.ts'
 import { ON_GAS, REGIMES } from './regimes.ts'
+import { asGoodAsSolid } from './solid.ts'
 import { type TrialAxle, trialAxle } from './trial-axle.ts'
 
 /** An axle made ready for trials. */
@@ -20,7 +21,7 @@ export interface Trials {
 /** What one block of trials found. Plain data, to be sent from a worker. */
 export interface TrialBlock {
   readonly block: number
-  /** One list of values for each of FIGURES; NaN where a trial has none. */
+  /** One list of values for each of FIGURES; NaN where a trial has none, Infinity where it has no end. */
   readonly figures: readonly Float64Array[]
   /** One list for each of REGIMES: the place of its name in `names`. */
   readonly regimes: readonly { readonly names: readonly string[]; readonly of: Uint8Array }[]
@@ -52,13 +53,14 @@ export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlo
   const regimes = REGIMES.map(() => ({ names: [] as string[], of: new Uint8Array(BLOCK) }))
   const findings: Record<string, { severity: Severity; count: number }> = {}
   runBlock(trial.variables, seed, block, (deviations, number) => {
-    const budget = axleBudget(trial.put(deviations), plan, undefined, unsaid)
-    const { gasLasts } = trial
+    const axle = trial.put(deviations)
+    const budget = axleBudget(axle, plan, undefined, unsaid)
+    const solid = asGoodAsSolid(budget, axle.corner, trial.gasLasts)
     readFigures(budget, rows, number * FIGURES.length)
-    if (!gasLasts) for (const i of onGas) rows[number * FIGURES.length + i] = Number.NaN
+    if (solid) for (const i of onGas) rows[number * FIGURES.length + i] = Infinity
     for (let i = 0; i < REGIMES.length; i += 1) {
       const regime = regimes[i]!
-      const name = REGIMES[i]!.of(budget, gasLasts)
+      const name = REGIMES[i]!.of(budget, solid)
       const known = regime.names.indexOf(name)
       regime.of[number] = known < 0 ? regime.names.push(name) - 1 : known
     }

@@ -42,7 +42,8 @@ const sureJson = ({ trials, seed, figures, findings, regimes, rankings }: AxleSu
 
 /**
  * The budget of a plan for programs, each axle with how sure it is: bands from 5 to 95 of 100 trials, chances from 0 to 1. SI units;
- * figures go by their path in the axle, `beforeStop` is engagement less static position.
+ * figures go by their path in the axle, `beforeStop` is engagement less static position. A `high`, `width` or `narrowed` of null has no end:
+ * gas runs out in those trials.
  * @param tell hears how far it has come
  */
 export function sureBudgetJson(plan: Plan, tell: (line: string) => void) {

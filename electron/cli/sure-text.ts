@@ -3,7 +3,7 @@ import { FIGURES } from '../../core/tolerance/figures.ts'
 import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import { measurementName, planMeasurementName } from '../../core/tolerance/measurement-names.ts'
 import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
-import { chanceText, doubtText, reasons, TOLD } from '../../core/tolerance/saying.ts'
+import { chanceText, doubtText, NO_END, noEndText, reasons, TOLD } from '../../core/tolerance/saying.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
 import type { FigureBand } from '../../core/tolerance/sureness.ts'
 import { formatMeasure } from '../../core/units/format.ts'
@@ -18,7 +18,11 @@ import { force } from './tape.ts'
 const RANKED = 3
 
 const shown = (value: number, quantity: Quantity, system: System): string =>
-  quantity === 'force' ? force(value, system) : formatMeasure(value, quantity, system, { unit: true })
+  value === Infinity
+    ? NO_END
+    : quantity === 'force'
+      ? force(value, system)
+      : formatMeasure(value, quantity, system, { unit: true })
 
 /** Trials without such a figure are told of from this share on. */
 const MISSING = 0.005
@@ -136,9 +140,11 @@ function axleText(sure: AxleSureness, ledger: LedgerSureness, axle: Axle, plan: 
   const system = plan.units
   const told = TOLD.flatMap(id => sure.figures.filter(figure => figure.id === id))
   const figures = [...told, ...sure.figures.filter(({ id }) => !TOLD.includes(id))]
+  const noEnd = noEndText(sure)
   const parts = [
     table([['', 'as it stands', '5 of 100', '95 of 100'], ...figures.map(figure => bandRow(figure, system))]) +
       whyText(figures) +
+      (noEnd === null ? '' : paragraph(noEnd, '  ', '    ')) +
       missingText(figures),
     ledgerText(ledger, plan),
     chancesText(sure),

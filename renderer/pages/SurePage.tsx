@@ -1,7 +1,7 @@
 import { carMeasuredOf } from '../../core/tolerance/car-measured.ts'
 import { measuredOf } from '../../core/tolerance/measured.ts'
 import { measurementName, planMeasurementName } from '../../core/tolerance/measurement-names.ts'
-import { chanceText, reasons } from '../../core/tolerance/saying.ts'
+import { chanceText, noEndText, reasons } from '../../core/tolerance/saying.ts'
 import { FigureTable } from '../panels/sure/FigureTable.tsx'
 import { LedgerTable } from '../panels/sure/LedgerTable.tsx'
 import { Rankings } from '../panels/sure/Rankings.tsx'
@@ -24,6 +24,7 @@ export function SurePage() {
   const springs = axle.corner.springs.springs.map(({ name }) => name)
   const ofCar = carMeasuredOf(plan, setup)
   const figures = sureness?.figures ?? []
+  const noEnd = sureness === null ? null : noEndText(sureness)
   const mixed = sureness?.regimes.filter(({ chances }) => chances.length > 1) ?? []
   return (
     <main className="sure" aria-label="How sure">
@@ -43,6 +44,7 @@ export function SurePage() {
                 * {reason}
               </p>
             ))}
+            {noEnd === null ? null : <p className="sure-why">{noEnd}</p>}
             {ledger === null ? null : (
               <>
                 <h3>Demands</h3>

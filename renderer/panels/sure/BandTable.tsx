@@ -1,4 +1,4 @@
-import { chanceText } from '../../../core/tolerance/saying.ts'
+import { chanceText, NO_END } from '../../../core/tolerance/saying.ts'
 import type { FigureBand } from '../../../core/tolerance/sureness.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
@@ -38,7 +38,9 @@ export function BandTable({
               {present > 0.995 ? null : <small> {chanceText(present)} of trials have one</small>}
             </th>
             {[value, low, high].map((each, i) => (
-              <td key={['value', 'low', 'high'][i]}>{formatMeasure(each, quantity, system, { unit: true })}</td>
+              <td key={['value', 'low', 'high'][i]}>
+                {each === Infinity ? NO_END : formatMeasure(each, quantity, system, { unit: true })}
+              </td>
             ))}
             <td>
               <BandPicture value={value} low={low} high={high} firstOrder={firstOrder} />
