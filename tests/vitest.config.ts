@@ -11,6 +11,8 @@ export default defineConfig({
     env: { ELECTRON_OVERRIDE_DIST_PATH: '/nonexistent' },
     reporters: ['default', new UnitReporter()],
     setupFiles: ['tests/laws/set-up.ts'],
+    // All processors: otherwise one of them is kept for nothing, which on two is half.
+    maxWorkers: '100%',
     // Nothing here is a timed test: a slow or busy machine is not a failure.
     testTimeout: 120_000,
     hookTimeout: 120_000,

@@ -105,6 +105,7 @@ export function marksIn(folder: string, others: (name: string) => void = () => u
   async function heard(fileName: string): Promise<void> {
     if (!fileName.endsWith(ending)) return
     const name = fileName.slice(0, -ending.length)
+    if (ours.has(name)) return
     try {
       const holder = await holderOf(fileOf(name))
       if (holder !== null && holder !== '' && holder !== own.run) others(name)
