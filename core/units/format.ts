@@ -16,7 +16,9 @@ const MINUS = '−'
 
 /** Digits in groups of three, a fixed number of them after the point. */
 function grouped(magnitude: number, digits: number): string {
-  const [whole = '0', rest] = magnitude.toFixed(digits).split('.')
+  const text = magnitude.toFixed(digits)
+  if (magnitude < 999) return text
+  const [whole = '0', rest] = text.split('.')
   const thousands = whole.length > 15 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, ',')
   return rest === undefined ? thousands : `${thousands}.${rest}`
 }

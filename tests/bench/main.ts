@@ -28,7 +28,7 @@ const benchmarks: readonly Benchmark[] = [
   ...leftOpen,
 ]
 
-const keptFile = path.join(import.meta.dirname, 'kept.json')
+const keptFile = path.join(import.meta.dirname, '../../tests/bench/kept.json')
 const kept: Record<string, Kept> = existsSync(keptFile) ? JSON.parse(readFileSync(keptFile, 'utf8')) : {}
 
 const { values, positionals } = parseArgs({ options: { keep: { type: 'boolean' } }, allowPositionals: true })

@@ -84,7 +84,7 @@ function byLsoda(tolerance: number, count: number, rounds: number): { seconds: n
     start: standing(),
     times: Array.from({ length: count }, (_, i) => 1 + i * SAMPLE),
   }
-  const script = path.join(import.meta.dirname, 'rides-lsoda.py')
+  const script = path.join(import.meta.dirname, '../../tests/bench/rides-lsoda.py')
   const { status, stdout, stderr } = spawnSync('python3', [script], { input: JSON.stringify(given), encoding: 'utf8' })
   if (status !== 0) throw new Error(`python3 ended with code ${status}: ${stderr}`)
   return JSON.parse(stdout)
@@ -158,6 +158,7 @@ export const rides: readonly Benchmark[] = [
     name: `${SPEEDS} rides of a sweep, two workers beside one`,
     reference: 'the time one worker takes; 1.8 times as fast is asked',
     budget: 1 / 1.8,
-    measure: () => twoBesideOne(new URL('./ride-worker.ts', import.meta.url), speeds.slice(0, 20), speeds),
+    measure: () =>
+      twoBesideOne(new URL('../../tests/bench/ride-worker.ts', import.meta.url), speeds.slice(0, 20), speeds),
   },
 ]

@@ -23,7 +23,7 @@ const SHARE = 2
 const shares = Array.from({ length: USUAL_TRIALS / BLOCK / SHARE }, (_, i) =>
   Array.from({ length: SHARE }, (_, j) => SHARE * i + j),
 )
-const worker = new URL('./tolerance-worker.ts', import.meta.url)
+const worker = new URL('../../tests/bench/tolerance-worker.ts', import.meta.url)
 
 const usual = `${USUAL_TRIALS.toLocaleString('en-US')} trials of a two-axle plan`
 
