@@ -5,19 +5,26 @@ interface FindingShapeProps {
   readonly number: number
   /** px */
   readonly radius?: number
+  /** A rim of the sheet around it keeps it apart from the lines it stands on. */
+  readonly rim?: boolean
 }
 
+const RIM = { stroke: 'var(--sheet)', strokeWidth: 3, strokeLinejoin: 'round', paintOrder: 'stroke' } as const
+
 /** Octagon for danger, filled triangle for caution, open circle for a note: shape and number tell it, centred on 0, 0. */
-export function FindingShape({ severity, number, radius: r = 7.5 }: FindingShapeProps) {
+export function FindingShape({ severity, number, radius: r = 7.5, rim = false }: FindingShapeProps) {
+  const around = rim ? RIM : {}
   return (
     <>
+      {rim && severity === 'note' ? <circle r={r * 0.92 + 2} fill="var(--sheet)" /> : null}
       {severity === 'danger' ? (
         <path
           d={`M${-r * 0.45} ${-r}h${r * 0.9}l${r * 0.55} ${r * 0.55}v${r * 0.9}l${-r * 0.55} ${r * 0.55}h${-r * 0.9}l${-r * 0.55} ${-r * 0.55}v${-r * 0.9}z`}
           fill="var(--alarm)"
+          {...around}
         />
       ) : severity === 'caution' ? (
-        <path d={`M0 ${-r * 1.1}L${r * 1.15} ${r * 0.9}H${-r * 1.15}z`} fill="var(--ink)" />
+        <path d={`M0 ${-r * 1.1}L${r * 1.15} ${r * 0.9}H${-r * 1.15}z`} fill="var(--ink)" {...around} />
       ) : (
         <circle r={r * 0.92} fill="var(--sheet)" stroke="var(--ink)" strokeWidth="1.25" />
       )}

@@ -42,7 +42,7 @@ export const FindingMark = memo(
       >
         <circle r={MARK_RADIUS + 5} fill="none" stroke={focused ? 'var(--ink)' : 'none'} strokeWidth="2" />
         <circle r={MARK_RADIUS + 4} fill="transparent" />
-        <FindingShape severity={finding.severity} number={number} radius={MARK_RADIUS} />
+        <FindingShape severity={finding.severity} number={number} radius={MARK_RADIUS} rim />
       </g>
     )
   },

@@ -68,11 +68,13 @@ export function demandValues(scene: Scene, placer: Placer): void {
   const style = { size: frame.type.axis, ink: 'ink2' } as const
   for (const bar of demands.bars) {
     if (!bar.span.assumed || !bar.span.counted) continue
-    const spots = [bar.bottom + 28, bar.bottom + 15, bar.top - 18].map(y => ({
-      x: bar.centre,
-      y,
-      anchor: 'middle' as const,
-    }))
+    const below = [bar.bottom + 28, bar.bottom + 15]
+    const spots: Spot[] = [
+      ...below.map(y => ({ x: bar.centre, y, anchor: 'middle' as const })),
+      // Beside a neighbour's bar it begins under its own.
+      ...below.map(y => ({ x: bar.x, y, anchor: 'start' as const })),
+      { x: bar.centre, y: bar.top - 18, anchor: 'middle' },
+    ]
     placer.at(`demand-assumed-${bar.span.id}`, placer.block([span('assumed', style)]), spots, within)
   }
   if (demands.hidden === 0) return

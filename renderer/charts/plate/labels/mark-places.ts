@@ -12,7 +12,8 @@ export interface MarkPlace {
 
 export const MARK_RADIUS = 7.5
 const SIZE = 2 * MARK_RADIUS + 2
-const STEP = SIZE + 2
+/** From one mark to the next of several that want the same place. */
+const STEP = SIZE + 4
 const RINGS = 14
 
 /** Where a finding would like its mark to be. */

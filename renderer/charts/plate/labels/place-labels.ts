@@ -48,7 +48,7 @@ export function placeLabels(scene: Scene, findings: readonly Finding[], wheel: n
   forceReading(scene, placer, wheel)
   zoneLabels(scene, placer)
   for (const bar of demands?.bars ?? [])
-    placer.room.takeExactly({ x: bar.x, y: bar.top, width: bar.width, height: bar.bottom - bar.top })
+    placer.room.takeExactly({ x: bar.x - 2, y: bar.top, width: bar.width + 4, height: bar.bottom - bar.top })
   balanceLabels(scene, placer)
   demandValues(scene, placer)
   const offer = offerLabels(scene, placer)
