@@ -37,10 +37,14 @@ const askedFirst: Plugin = {
   },
 }
 
+/** What writes a sheet as text. Of React's two programs for that the other one, for streams, is as large, and is never used. */
+const sheetWriter = path.join(root, 'node_modules/react-dom/cjs/react-dom-server-legacy.browser.production.js')
+
 const rendererConfig: InlineConfig = {
   ...quiet,
   root: path.join(root, 'renderer'),
   base: './',
+  resolve: { alias: { 'react-dom/server': sheetWriter } },
   plugins: [react(), askedFirst, packagesIn(packages)],
   worker: { format: 'es', plugins: () => [packagesIn(packages)] },
   build: {

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { planSchema } from '../../core/plan/schema.ts'
-import { recordingPiece } from './recording.ts'
+import { longestRun, recordingPiece } from './recording.ts'
 
 /**
  * Everything the window may ask of the machine, and everything the machine may tell the window: one table each.
@@ -17,8 +17,7 @@ const longestShelf = 8 * 1024 * 1024
 /** Longest page to print, in characters: sheets are a hundredth of it. */
 const longestPage = 8 * 1024 * 1024
 
-/** Largest file of a kept run, bytes: as base64 it goes through every host. */
-export const longestRun = 48 * 1024 * 1024
+/** Of a kept run. */
 const runContent = z.base64().max(4 * Math.ceil(longestRun / 3))
 /** From the plan's folder, as the plan has it: the host looks there and nowhere else. */
 const runPath = planSchema.shape.runs.unwrap().element.shape.file

@@ -3,3 +3,6 @@ export const recordingEndings = ['csv', 'tsv', 'txt', 'asc', 'dat', 'log'] as co
 
 /** Bytes of a recording that go over in one piece. */
 export const recordingPiece = 4 * 1024 * 1024
+
+/** Largest file of a kept run, bytes: as base64 it goes through every host. */
+export const longestRun = 48 * 1024 * 1024

@@ -19,7 +19,7 @@ import { type SeenEngagement, seeEngagement } from '../../core/runs/seen-engagem
 import { strokesAMinute } from '../../core/runs/strokes.ts'
 import { TableImport } from '../../core/runs/table-import.ts'
 import type { Tokenize } from '../../core/runs/table-text.ts'
-import { longestRun } from '../../electron/contract/contract.ts'
+import { longestRun } from '../../electron/contract/recording.ts'
 import { bytesOf, textOf } from './base64.ts'
 import type {
   Encoded,

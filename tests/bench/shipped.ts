@@ -5,7 +5,6 @@ import type { Benchmark } from './benchmark.ts'
 import { timedPrograms } from './stopwatch.ts'
 
 const root = path.join(import.meta.dirname, '../..')
-const react = path.join(root, 'node_modules/react-dom/cjs/react-dom-client.production.js')
 
 function built(file: string): string {
   const found = path.join(root, 'dist', file)
@@ -13,23 +12,43 @@ function built(file: string): string {
   return found
 }
 
-/** What the page names, and the programs those cannot run without; pages fetched later are not among them. */
-function toDraw(page: string): string[] {
-  const named = [...readFileSync(page, 'utf8').matchAll(/(?:src|href)="([^"]+)"/g)].map(([, file]) => file!)
-  const needed = new Set(named.map(file => path.join(path.dirname(page), file)))
-  for (const file of needed) {
+/** Programs these cannot run without, themselves among them; what is fetched later is not. */
+function needed(first: Iterable<string>): Set<string> {
+  const all = new Set(first)
+  for (const file of all) {
     if (!file.endsWith('.js')) continue
     const imports = readFileSync(file, 'utf8').matchAll(
       /(?:^|[;}])(?:import|export)(?:[^"'`()]*from)?\s*["'](\.[^"']+)["']/g,
     )
-    for (const [, other] of imports) needed.add(path.join(path.dirname(file), other!))
+    for (const [, other] of imports) all.add(path.join(path.dirname(file), other!))
   }
-  return [...needed]
+  return all
+}
+
+/** What the page names, and what that needs. */
+function toDraw(page: string): Set<string> {
+  const named = [...readFileSync(page, 'utf8').matchAll(/(?:src|href)="([^"]+)"/g)].map(([, file]) => file!)
+  return needed(named.map(file => path.join(path.dirname(page), file)))
+}
+
+/** What each page of the window that is fetched later needs besides, with the programs it starts beside itself. */
+function toTurnTo(page: string): string[][] {
+  const drawn = toDraw(page)
+  const folder = path.join(path.dirname(page), 'assets')
+  const names = readdirSync(folder)
+  const workers = names.filter(name => /-worker-[\w-]+\.js$/.test(name))
+  return names
+    .filter(name => /^\w+Page-[\w-]+\.js$/.test(name))
+    .map(name => {
+      const own = [...needed([path.join(folder, name)])].filter(file => !drawn.has(file))
+      const started = workers.filter(worker => own.some(file => readFileSync(file, 'utf8').includes(worker)))
+      return [...own, ...started.map(worker => path.join(folder, worker))]
+    })
 }
 
 const packed = (file: string): number => gzipSync(readFileSync(file)).byteLength
 
-/** What is shipped: how large the window is, and how soon the command line answers. */
+/** What is shipped: how much the window reads, and how soon the command line answers. */
 export const shipped: readonly Benchmark[] = [
   {
     name: 'what the window loads to start, packed',
@@ -37,21 +56,21 @@ export const shipped: readonly Benchmark[] = [
     budget: 1,
     measure: async () => {
       const page = built('renderer/index.html')
-      const value = toDraw(page).reduce((sum, file) => sum + packed(file), packed(page))
+      const value = [...toDraw(page)].reduce((sum, file) => sum + packed(file), packed(page))
       return { unit: 'bytes', value, reference: 250_000 }
     },
   },
   {
-    name: 'size of the window, packed',
-    reference: 'the part of React it draws with, packed',
-    budget: 2.5,
+    // To turn to a page must never cost what the start may. The size of all of them together is felt by nobody: they come from the
+    // disk, while the window has nothing else to do, in a program of more than 100 MB.
+    name: 'the most a page loads to be turned to, packed',
+    reference: 'the 250 kB the start may have',
+    budget: 1,
     measure: async () => {
-      const folder = built('renderer')
-      const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(file =>
-        /\.(js|css|html)$/.test(file),
-      )
-      const value = files.reduce((sum, file) => sum + packed(path.join(folder, file)), 0)
-      return { unit: 'bytes', value, reference: packed(react) }
+      const pages = toTurnTo(built('renderer/index.html'))
+      if (pages.length === 0) throw new Error('No page of the window is a program of its own any more.')
+      const value = Math.max(...pages.map(files => files.reduce((sum, file) => sum + packed(file), 0)))
+      return { unit: 'bytes', value, reference: 250_000 }
     },
   },
   {
