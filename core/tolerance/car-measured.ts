@@ -28,6 +28,7 @@ interface Car {
   readonly loads: Draft<Load>[]
 }
 
+/** Of each: how it is measured (what that is good for is in usual.ts), and the least it is drawn as, which the plan file still takes. */
 const VEHICLE = [
   ['wheelbase', 'tape', 0.01],
   ['cgHeight', 'height', 0],

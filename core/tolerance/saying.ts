@@ -1,5 +1,7 @@
 import { formatMeasure } from '../units/format.ts'
 import type { Quantity, System } from '../units/quantity.ts'
+import type { LedgerSureness } from './ledger-sureness.ts'
+import type { RankedMeasurement } from './ranking.ts'
 import { OUT_OF_GAS } from './regimes.ts'
 import type { FigureBand, Sureness } from './sureness.ts'
 
@@ -16,6 +18,39 @@ export function doubtText(width: number, quantity: Quantity, system: System): st
   const digits = quantity === 'length' ? { digits: system === 'inch' ? 2 : 1 } : {}
   return `±${formatMeasure(width / 2, quantity, system, { unit: true, ...digits })}`
 }
+
+/** Rankings are told as far as this many measurements. */
+export const MOST_RANKED = 3
+
+/** What repeating a measurement buys, after its name: `, assumed: 96 % of the doubt; measuring it leaves ±0.5 in.` */
+export function repeatText({ measured, share, narrowed }: RankedMeasurement, quantity: Quantity, system: System) {
+  const assumed = measured.source === 'assumed'
+  return `${assumed ? ', assumed' : ''}: ${chanceText(share)} of the doubt; ${assumed ? 'measuring it' : 'once more with care'} leaves ${doubtText(narrowed, quantity, system)}.`
+}
+
+/** How likely the counted loads take it to its stop and to full bump; empty where no trial has a place for the wheels. */
+export function reachText({ reachStop, reachBump, bands }: LedgerSureness): string {
+  const reached = [
+    ...(reachStop === null ? [] : [`the stop in ${chanceText(reachStop)}`]),
+    ...(reachBump === null ? [] : [`full bump in ${chanceText(reachBump)}`]),
+  ]
+  if (reached.length === 0) return ''
+  const among = Math.min(...bands.map(({ present }) => present))
+  return `Together they reach ${reached.join(' and ')} of the trials${among > ALL_BUT ? '' : `, where there is a place for the wheels: in ${chanceText(among)}`}.`
+}
+
+/** Every finding with its chance, and what ends the travel, how it rests and where crossover falls where that is not always the same. */
+export const chanceLines = ({ findings, regimes }: Pick<Sureness, 'findings' | 'regimes'>): string[] => [
+  ...findings.map(({ id, chance }) => `${id.replaceAll('-', ' ')}: ${chanceText(chance)}`),
+  ...regimes.flatMap(({ id, chances }) =>
+    chances.length > 1
+      ? [`${id}: ${chances.map(({ name, chance }) => `${name} ${chanceText(chance)}`).join(', ')}`]
+      : [],
+  ),
+]
+
+/** Trials without such a figure are told of where fewer than this have one. */
+export const ALL_BUT = 0.995
 
 /** What a band without an upper end is called in the place of it. */
 export const NO_END = 'no end'

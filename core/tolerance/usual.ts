@@ -27,24 +27,35 @@ interface Usual {
   readonly assumed: { readonly least: number; readonly share: number }
 }
 
-/** A tape is read to its sixteenths, a scale to 1 %, a gauge to 5 psi, a spring is within 3 % of its print; the rest likewise: common practice. */
+/** Either way, by what a value is measured with; each entry names where it is from. What is only assumed is a guess, as wide as guesses turn out to be: common practice. */
 export const USUAL: Readonly<Record<Kind, Usual>> = {
+  /** Read to its sixteenths: common practice. */
   tape: { quantity: 'length', least: INCH / 16, share: 0, assumed: { least: INCH / 4, share: 0.1 } },
+  /** Reads to a thousandth of an inch; a shaft is worn and plated to five of them: common practice. */
   caliper: { quantity: 'length', least: INCH / 200, share: 0, assumed: { least: INCH / 16, share: 0.1 } },
+  /** Platform scales under four tires, with fuel and people about right: 1 %, common practice. */
   scale: { quantity: 'mass', least: 0, share: 0.01, assumed: { least: 0, share: 0.2 } },
+  /** 5 psi, common practice: about 2 % of a 300 psi dial, grade B of ASME B40.100 in its middle half (from memory). */
   gauge: { quantity: 'pressure', least: 5 * PSI, share: 0, assumed: { least: 25 * PSI, share: 0.25 } },
+  /** Within 3 % of its print: common practice. Shear moduli given for one wire differ by as much (Machinery's Handbook: 11.2 to 11.6 million psi). */
   springRate: { quantity: 'rate', least: 0, share: 0.03, assumed: { least: 0, share: 0.15 } },
+  /** Goes with air pressure and wear: 10 %, common practice. */
   tireRate: { quantity: 'rate', least: 0, share: 0.1, assumed: { least: 0, share: 0.3 } },
+  /** Filled with oil from a graduated cylinder: 5 %, common practice. */
   volume: { quantity: 'volume', least: 0, share: 0.05, assumed: { least: 0, share: 0.3 } },
+  /** Two travels taped against each other, an eighth in six inches: 2 %, common practice. */
   ratio: { quantity: 'ratio', least: 0, share: 0.02, assumed: { least: 0, share: 0.1 } },
-  /** rad either way. */
+  /** rad either way: a degree off a protractor, common practice. */
   direction: { quantity: 'angle', least: Math.PI / 180, share: 0, assumed: { least: Math.PI / 36, share: 0 } },
-  /** Of its forces. */
+  /** Of its forces: foam differs by a tenth from part to part and with its temperature, common practice. */
   curve: { quantity: 'share', least: 0.1, share: 0, assumed: { least: 0.3, share: 0 } },
-  /** Worked out rather than taped: the center of gravity, the roll axis. */
+  /** Worked out rather than taped, from weights with an axle raised, the center of gravity and the roll axis: an inch or 5 %, common practice. */
   height: { quantity: 'length', least: INCH, share: 0.05, assumed: { least: 4 * INCH, share: 0.2 } },
+  /** Of an anti-roll bar, from its diameter to the fourth power and its arms: 10 %, common practice. */
   rollRate: { quantity: 'rollRate', least: 0, share: 0.1, assumed: { least: 0, share: 0.3 } },
+  /** What a turn or the brakes are asked for, read off a logger: 10 %, common practice. */
   acceleration: { quantity: 'acceleration', least: 0, share: 0.1, assumed: { least: 0, share: 0.3 } },
+  /** What ground asks of the wheel: 1/2 in or 10 %, common practice. */
   amplitude: { quantity: 'length', least: INCH / 2, share: 0.1, assumed: { least: INCH, share: 0.3 } },
 }
 

@@ -3,7 +3,19 @@ import { FIGURES } from '../../core/tolerance/figures.ts'
 import { type LedgerSureness, ledgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import { measurementName, planMeasurementName } from '../../core/tolerance/measurement-names.ts'
 import type { RankedMeasurement } from '../../core/tolerance/ranking.ts'
-import { chanceText, doubtText, NO_END, noEndText, reasons, TOLD } from '../../core/tolerance/saying.ts'
+import {
+  ALL_BUT,
+  chanceLines,
+  chanceText,
+  doubtText,
+  MOST_RANKED,
+  NO_END,
+  noEndText,
+  reachText,
+  reasons,
+  repeatText,
+  TOLD,
+} from '../../core/tolerance/saying.ts'
 import { type AxleSureness, planUnusedTolerances, setupSureness } from '../../core/tolerance/steps.ts'
 import type { FigureBand } from '../../core/tolerance/sureness.ts'
 import { formatMeasure } from '../../core/units/format.ts'
@@ -14,9 +26,6 @@ import { tellTrials } from './sure-progress.ts'
 import { table } from './table.ts'
 import { force } from './tape.ts'
 
-/** Rankings are told as far as this many measurements. */
-const RANKED = 3
-
 const shown = (value: number, quantity: Quantity, system: System): string =>
   value === Infinity
     ? NO_END
@@ -24,12 +33,9 @@ const shown = (value: number, quantity: Quantity, system: System): string =>
       ? force(value, system)
       : formatMeasure(value, quantity, system, { unit: true })
 
-/** Trials without such a figure are told of from this share on. */
-const MISSING = 0.005
-
 function bandRow({ name, quantity, value, low, high, present, why }: FigureBand, system: System): string[] {
   return [
-    `${name}${why === null ? '' : ' *'}${present > 1 - MISSING ? '' : ' †'}`,
+    `${name}${why === null ? '' : ' *'}${present > ALL_BUT ? '' : ' †'}`,
     shown(value, quantity, system),
     shown(low, quantity, system),
     shown(high, quantity, system),
@@ -44,7 +50,7 @@ const whyText = (figures: readonly FigureBand[]): string =>
 function missingText(figures: readonly FigureBand[]): string {
   const shares = new Map<string, string[]>()
   for (const { name, present } of figures) {
-    if (present > 1 - MISSING) continue
+    if (present > ALL_BUT) continue
     const share = chanceText(present)
     shares.set(share, [...(shares.get(share) ?? []), name])
   }
@@ -53,26 +59,17 @@ function missingText(figures: readonly FigureBand[]): string {
     .join('')
 }
 
-function chancesText({ findings, regimes }: AxleSureness): string {
-  const mixed = regimes.filter(({ chances }) => chances.length > 1)
-  const lines = [
-    ...findings.map(({ id, chance }) => `${id.replaceAll('-', ' ')}: ${chanceText(chance)}`),
-    ...mixed.map(
-      ({ id, chances }) => `${id}: ${chances.map(({ name, chance }) => `${name} ${chanceText(chance)}`).join(', ')}`,
-    ),
-  ]
+function chancesText(sure: AxleSureness): string {
+  const lines = chanceLines(sure)
   return lines.length === 0 ? '' : `  Chances\n${lines.map(line => paragraph(line, '  ', '    ')).join('')}`
 }
 
 /** What the loads take and leave, and how likely they reach what stops the wheel. */
-function ledgerText({ trials, bands, reachStop, reachBump, ranking }: LedgerSureness, plan: Plan): string {
+function ledgerText(ledger: LedgerSureness, plan: Plan): string {
+  const { trials, bands, ranking } = ledger
   const system = plan.units
   if (bands.length === 0) return ''
   const told = bands.filter(({ id }) => id !== 'place')
-  const reached =
-    reachStop === null ? '' : `reach the stop in ${chanceText(reachStop)} of them${reachBump === null ? '' : ' and '}`
-  const ended = reachBump === null ? '' : `${reachStop === null ? 'reach ' : ''}full bump in ${chanceText(reachBump)}`
-  const among = Math.min(...told.map(({ present }) => present))
   return (
     table([
       ['  Loads', 'as it stands', '5 of 100', '95 of 100'],
@@ -82,37 +79,31 @@ function ledgerText({ trials, bands, reachStop, reachBump, ranking }: LedgerSure
       ]),
     ]) +
     paragraph(
-      `From ${trials.toLocaleString('en-US')} trials of the whole car, what the loads ask for off by chance too. Together they ${reached}${ended}${among > 1 - MISSING ? '' : `, where there is a place for the wheels: in ${chanceText(among)}`}.`,
+      `From ${trials.toLocaleString('en-US')} trials of the whole car, what the loads ask for off by chance too. ${reachText(ledger)}`,
       '  ',
       '  ',
     ) +
-    (ranking.length === 0
+    (ranking[0] === undefined
       ? ''
       : paragraph(
-          `Measure first, for what they leave, ${doubtText(ranking[0]!.width, 'length', system)} now`,
+          `Measure first, for what they leave, ${doubtText(ranking[0].width, 'length', system)} now`,
           '  ',
           '    ',
         )) +
-    ranking
-      .slice(0, RANKED)
-      .map(each => {
-        const name = planMeasurementName(each.measured.path, plan)
-        return paragraph(rankedText(each, 'length', name, system), '    ', '      ')
-      })
-      .join('')
+    rankedLines(ranking, 'length', system, path => planMeasurementName(path, plan))
   )
 }
 
-function rankedText(
-  { measured, share, narrowed }: RankedMeasurement,
+const rankedLines = (
+  ranking: readonly RankedMeasurement[],
   quantity: Quantity,
-  name: string,
   system: System,
-): string {
-  const how = measured.source === 'assumed' ? 'measuring it' : 'once more with care'
-  const said = `${name}${measured.source === 'assumed' ? ', assumed' : ''}`
-  return `- ${said}: ${chanceText(share)} of the doubt; ${how} leaves ${doubtText(narrowed, quantity, system)}`
-}
+  name: (path: string) => string,
+): string =>
+  ranking
+    .slice(0, MOST_RANKED)
+    .map(each => paragraph(`- ${name(each.measured.path)}${repeatText(each, quantity, system)}`, '    ', '      '))
+    .join('')
 
 /** Which measurements to repeat first, and what that buys. */
 function rankingText({ rankings, figures }: AxleSureness, axle: Axle, system: System): string {
@@ -122,15 +113,7 @@ function rankingText({ rankings, figures }: AxleSureness, axle: Axle, system: Sy
     if (of === undefined || ranking.length === 0 || !figures.some(({ id }) => id === figure)) return []
     return [
       paragraph(`${of.name}, ${doubtText(ranking[0]!.width, of.quantity, system)} now`, '  ', '    '),
-      ...ranking
-        .slice(0, RANKED)
-        .map(each =>
-          paragraph(
-            rankedText(each, of.quantity, measurementName(each.measured.path, springs), system),
-            '    ',
-            '      ',
-          ),
-        ),
+      rankedLines(ranking, of.quantity, system, path => measurementName(path, springs)),
     ]
   })
   return lines.length === 0 ? '' : `  Measure first, for the\n${lines.join('')}`

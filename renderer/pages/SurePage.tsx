@@ -1,7 +1,7 @@
 import { carMeasuredOf } from '../../core/tolerance/car-measured.ts'
 import { measuredOf } from '../../core/tolerance/measured.ts'
 import { measurementName, planMeasurementName } from '../../core/tolerance/measurement-names.ts'
-import { chanceText, noEndText, reasons } from '../../core/tolerance/saying.ts'
+import { chanceLines, noEndText, reasons } from '../../core/tolerance/saying.ts'
 import { FigureTable } from '../panels/sure/FigureTable.tsx'
 import { LedgerTable } from '../panels/sure/LedgerTable.tsx'
 import { Rankings } from '../panels/sure/Rankings.tsx'
@@ -25,7 +25,7 @@ export function SurePage() {
   const ofCar = carMeasuredOf(plan, setup)
   const figures = sureness?.figures ?? []
   const noEnd = sureness === null ? null : noEndText(sureness)
-  const mixed = sureness?.regimes.filter(({ chances }) => chances.length > 1) ?? []
+  const chances = sureness === null ? [] : chanceLines(sureness)
   return (
     <main className="sure" aria-label="How sure">
       <header>
@@ -52,17 +52,10 @@ export function SurePage() {
               </>
             )}
             <h3>Chances</h3>
-            {sureness.findings.length + mixed.length === 0 ? <p>No trial found anything worth saying.</p> : null}
+            {chances.length === 0 ? <p>No trial found anything worth saying.</p> : null}
             <ul className="sure-chances">
-              {sureness.findings.map(({ id, chance }) => (
-                <li key={id}>
-                  {id.replaceAll('-', ' ')}: <b>{chanceText(chance)}</b>
-                </li>
-              ))}
-              {mixed.map(({ id, chances }) => (
-                <li key={id}>
-                  {id}: {chances.map(({ name, chance }) => `${name} ${chanceText(chance)}`).join(', ')}
-                </li>
+              {chances.map(line => (
+                <li key={line}>{line}</li>
               ))}
             </ul>
             <h3>Measure first</h3>

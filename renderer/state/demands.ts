@@ -2,6 +2,7 @@ import { startingLoads } from '../../core/loads/starting-loads.ts'
 import type { Load, Targets, Terrain } from '../../core/plan/schema.ts'
 import { edit } from './edit.ts'
 import type { Store } from './store.ts'
+import { loadGone } from './tolerances.ts'
 
 /** What a load or a terrain begins as: common practice, to be set to what the car does. */
 const loads: { readonly [K in Load['kind']]: Omit<Extract<Load, { kind: K }>, 'id'> } = {
@@ -56,7 +57,8 @@ export const addMeasuredDemand = (store: Store, run: string, amplitude: number) 
 
 export const removeDemand = (store: Store, list: 'loads' | 'terrains', at: number) =>
   edit(store, `${store.read().plan[list][at]?.name ?? 'entry'} removed`, plan => {
-    plan[list].splice(at, 1)
+    const [gone] = plan[list].splice(at, 1)
+    if (list === 'loads' && gone !== undefined) loadGone(plan, gone.id)
   })
 
 export const putRoadClass = (store: Store, at: number, isoClass: Extract<Terrain, { kind: 'rough' }>['isoClass']) =>

@@ -5,6 +5,7 @@ import { edit, type Here, type Outcome } from './edit.ts'
 import { assumedAfterSprings, assumedAs, assumedUnder, gasOf, linkageOf, type StopKind, stopOf } from './kinds.ts'
 import { shownAxle } from './selectors.ts'
 import type { Store } from './store.ts'
+import { springsMoved } from './tolerances.ts'
 
 const markOrClear = (axle: Here['axle'], assumed: string[]): void => {
   if (assumed.length === 0) delete axle.assumed
@@ -96,7 +97,7 @@ export const putSuspension = (store: Store, suspension: Axle['suspension']) =>
 
 /** A spring more, above the others, or the topmost one less; the main stays. */
 export const putSprings = (store: Store, count: number): Outcome =>
-  edit(store, count === 1 ? 'one spring' : `${count} springs`, (_, { axle }) => {
+  edit(store, count === 1 ? 'one spring' : `${count} springs`, (plan, { axle }) => {
     const { springs } = axle.corner
     const more = count - springs.springs.length
     const assumed = assumedAfterSprings(current(axle), more)
@@ -111,4 +112,5 @@ export const putSprings = (store: Store, count: number): Outcome =>
       })
     if (count === 1) springs.crossover = null
     markOrClear(axle, assumed)
+    springsMoved(plan, axle.id, more)
   })

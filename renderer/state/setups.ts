@@ -4,6 +4,7 @@ import { otherAxle } from '../../core/plan/starting.ts'
 import { edit } from './edit.ts'
 import { shownSetup } from './selectors.ts'
 import type { Store } from './store.ts'
+import { axlesGone } from './tolerances.ts'
 
 /** The first name of a row that nobody has: Proposed, Proposed 2, … */
 export function freeName(first: string, taken: readonly string[]): string {
@@ -51,6 +52,7 @@ export function removeSetup(store: Store, id: string): void {
   if (gone === undefined || state.plan.setups.length === 1) return
   edit(store, `setup ${gone.name} removed`, plan => {
     plan.setups = plan.setups.filter(setup => setup.id !== id)
+    axlesGone(plan)
   })
   const next = store.read()
   const { setups } = next.plan
@@ -85,4 +87,5 @@ export const removeAxle = (store: Store, id: AxleId) =>
   edit(store, `${id} axle removed`, plan => {
     for (const setup of plan.setups)
       if (setup.axles.length > 1) setup.axles = setup.axles.filter(axle => axle.id !== id)
+    axlesGone(plan)
   })

@@ -11,10 +11,10 @@ import { spacerWords } from '../../../core/changes/spacer-words.ts'
 import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import { changeWords } from '../../../core/changes/words.ts'
 import type { Axle, Corner, Targets, UnitSystem } from '../../../core/plan/schema.ts'
+import { NumberField } from '../../fields/NumberField.tsx'
 import { DifferenceTable } from './DifferenceTable.tsx'
 import { HAND_KINDS, type HandKind, type HandKindId } from './hand-kinds.ts'
 import { NitrogenPanel } from './NitrogenPanel.tsx'
-import { NumberField } from './NumberField.tsx'
 import { TubePanel } from './TubePanel.tsx'
 
 interface Props {

@@ -6,7 +6,7 @@ import type { ChosenRanges, Corner, Span } from '../../../core/plan/schema.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { Quantity, System } from '../../../core/units/quantity.ts'
 import { STEPS } from '../../../core/units/steps.ts'
-import { NumberField } from './NumberField.tsx'
+import { NumberField } from '../../fields/NumberField.tsx'
 
 interface Props {
   readonly corner: Corner

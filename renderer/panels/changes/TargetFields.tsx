@@ -3,10 +3,10 @@ import type { Targets } from '../../../core/plan/schema.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { Quantity, System } from '../../../core/units/quantity.ts'
+import { NumberField } from '../../fields/NumberField.tsx'
 import { edit } from '../../state/edit.ts'
 import type { Store } from '../../state/store.ts'
 import { useStore } from '../../window-context.ts'
-import { NumberField } from './NumberField.tsx'
 
 interface TargetRow {
   readonly id: TargetId

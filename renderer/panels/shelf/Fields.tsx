@@ -1,6 +1,6 @@
 import type { Problem } from '../../../core/plan/problem.ts'
 import type { Quantity, System } from '../../../core/units/quantity.ts'
-import { NumberField } from '../changes/NumberField.tsx'
+import { NumberField } from '../../fields/NumberField.tsx'
 import type { PartField } from './part-fields.ts'
 import { problemWords } from './part-problem.ts'
 

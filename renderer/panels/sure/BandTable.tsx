@@ -1,4 +1,4 @@
-import { chanceText, NO_END } from '../../../core/tolerance/saying.ts'
+import { ALL_BUT, chanceText, NO_END } from '../../../core/tolerance/saying.ts'
 import type { FigureBand } from '../../../core/tolerance/sureness.ts'
 import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
@@ -35,7 +35,7 @@ export function BandTable({
             <th scope="row">
               {name}
               {why === null ? '' : ' *'}
-              {present > 0.995 ? null : <small> {chanceText(present)} of trials have one</small>}
+              {present > ALL_BUT ? null : <small> {chanceText(present)} of trials have one</small>}
             </th>
             {[value, low, high].map((each, i) => (
               <td key={['value', 'low', 'high'][i]}>

@@ -1,10 +1,8 @@
-import { type KeyboardEvent, useState } from 'react'
 import type { Measured } from '../../../core/tolerance/measured.ts'
-import { fieldText } from '../../../core/units/format.ts'
-import { parseMeasure } from '../../../core/units/parse.ts'
-import { type System, unitOf } from '../../../core/units/quantity.ts'
+import type { System } from '../../../core/units/quantity.ts'
+import { NumberField } from '../../fields/NumberField.tsx'
 import { saidOf } from '../../fields/refusals.ts'
-import { edit } from '../../state/edit.ts'
+import { putTolerance, toleranceProblems } from '../../state/tolerances.ts'
 import { useStore } from '../../window-context.ts'
 
 const SOURCES: Readonly<Record<Measured['source'], string>> = { plan: 'yours', usual: 'usual', assumed: 'assumed' }
@@ -21,63 +19,24 @@ interface Given {
 export function ToleranceField({ name, path, measured, system }: Given) {
   const store = useStore()
   const { quantity, halfWidth, source } = measured
-  const [typed, setTyped] = useState<string | null>(null)
-  const [wrong, setWrong] = useState<string | null>(null)
-  const unit = unitOf(quantity, system).label
-  const put = (value: number | null): void => {
-    const problems = edit(store, `tolerance of ${name}`, plan => {
-      const values = { ...plan.tolerances?.values }
-      if (value === null) delete values[path]
-      else values[path] = value
-      if (Object.keys(values).length === 0) delete plan.tolerances
-      else plan.tolerances = { version: 1, values }
-    })
-    const said = problems[0] === undefined ? null : saidOf(problems[0], quantity, system)
-    setWrong(said === null ? null : `${said.wrong} ${said.right}`)
-    if (problems.length === 0) setTyped(null)
+  const refuses = (value: number): string | null => {
+    const [problem] = toleranceProblems(store.read().plan, path, value)
+    if (problem === undefined) return null
+    const { wrong, right } = saidOf(problem, quantity, system)
+    return `${wrong} ${right}`
   }
-  const commit = (): void => {
-    if (typed === null) return
-    if (typed.trim() === '') {
-      put(null)
-      return
-    }
-    const read = parseMeasure(typed, quantity, system)
-    if (!read.ok) setWrong(read.problem)
-    else if (read.value < 0) setWrong('Less than nothing. Enter how far off it may be, 0 or more.')
-    else put(read.value)
-  }
-  const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter') commit()
-    if (event.key === 'Escape') {
-      setTyped(null)
-      setWrong(null)
-    }
-  }
-  const id = `tolerance-${path}`
   return (
-    <>
-      <div className="row">
-        <label htmlFor={id}>{name}</label>
-        <span className="as">{SOURCES[source]}</span>
-        <input
-          id={id}
-          className={`f${source === 'assumed' ? ' assumed' : ''}${wrong === null ? '' : ' bad'}`}
-          value={typed ?? fieldText(halfWidth, quantity, system)}
-          aria-label={`${name}, how far off either way`}
-          aria-invalid={wrong !== null}
-          aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-          onChange={event => setTyped(event.currentTarget.value)}
-          onBlur={commit}
-          onKeyDown={onKeyDown}
-        />
-        <span className="u">{unit}</span>
-      </div>
-      {wrong === null ? null : (
-        <p className="wrong" id={`${id}-wrong`}>
-          {wrong} Still using {fieldText(halfWidth, quantity, system)} {unit}.
-        </p>
-      )}
-    </>
+    <NumberField
+      label={name}
+      name={`${name}, how far off either way`}
+      source={SOURCES[source]}
+      assumed={source === 'assumed'}
+      value={halfWidth}
+      quantity={quantity}
+      system={system}
+      refuses={refuses}
+      onChange={value => putTolerance(store, name, path, value)}
+      onClear={() => putTolerance(store, name, path, null)}
+    />
   )
 }

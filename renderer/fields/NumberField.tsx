@@ -1,11 +1,16 @@
 import { type KeyboardEvent, useId, useState } from 'react'
-import { fieldText } from '../../../core/units/format.ts'
-import { parseMeasure } from '../../../core/units/parse.ts'
-import { type Quantity, type System, unitOf } from '../../../core/units/quantity.ts'
-import { stepped } from '../../fields/stepping.ts'
+import { fieldText } from '../../core/units/format.ts'
+import { parseMeasure } from '../../core/units/parse.ts'
+import { type Quantity, type System, unitOf } from '../../core/units/quantity.ts'
+import { stepped } from './stepping.ts'
 
 interface Props {
   readonly label: string
+  /** Its accessible name, where the label alone says too little. */
+  readonly name?: string
+  /** Where its value comes from, in a word beside it. */
+  readonly source?: string
+  readonly assumed?: boolean
   readonly value: number | null
   readonly quantity: Quantity
   readonly system: System
@@ -20,7 +25,8 @@ interface Props {
 const STEPPING: Readonly<Record<string, 1 | -1>> = { ArrowUp: 1, ArrowDown: -1, PageUp: 1, PageDown: -1 }
 
 /** A value on the page that is not a measurement of the plan: taken when Enter is pressed or the field is left. */
-export function NumberField({ label, value, quantity, system, refuses, onChange, onClear }: Props) {
+export function NumberField(props: Props) {
+  const { label, name, source, assumed = false, value, quantity, system, refuses, onChange, onClear } = props
   const id = useId()
   const [typed, setTyped] = useState<string | null>(null)
   const [wrong, setWrong] = useState<string | null>(null)
@@ -59,13 +65,14 @@ export function NumberField({ label, value, quantity, system, refuses, onChange,
     <>
       <div className="row">
         <label htmlFor={id}>{label}</label>
-        <span />
+        <span className="as">{source}</span>
         <input
           id={id}
-          className={wrong === null ? 'f' : 'f bad'}
+          className={['f', assumed && 'assumed', wrong !== null && 'bad'].filter(Boolean).join(' ')}
           value={typed ?? shown}
           placeholder={onClear === undefined ? undefined : 'not known'}
           autoComplete="off"
+          aria-label={name}
           aria-invalid={wrong !== null}
           aria-describedby={wrong === null ? undefined : `${id}-wrong`}
           onChange={event => setTyped(event.currentTarget.value)}
