@@ -5,7 +5,7 @@ import { startPlan } from '../../state/opening.ts'
 import { openDialog } from '../../state/view.ts'
 import { useFiles } from '../../window-context.ts'
 import { Dialog } from './Dialog.tsx'
-import { asked, type Entry, type Errors, quantityOf, type StartForm, startFrom } from './start-answers.ts'
+import { asked, type Entry, type Errors, OPTIONAL, quantityOf, type StartForm, startFrom } from './start-answers.ts'
 
 const asks: Readonly<Record<Entry, readonly [string, string]>> = {
   stroke: ['Shock stroke', 'Fully out to fully closed.'],
@@ -91,7 +91,8 @@ export function StartDialog() {
     <Dialog title="New plan" className="start" onClose={close}>
       <form onSubmit={submit} noValidate>
         <p>
-          A handful of measurements is enough to begin. Everything else is assumed, marked, and can be measured later.
+          A handful of measurements is enough to begin. Springs and weight may stay empty: they and everything else are
+          assumed, marked, and can be measured later.
         </p>
         <div className="choices">
           <div className="choice">
@@ -158,6 +159,7 @@ function Ask({ entry, form, error, onText }: AskProps) {
         spellCheck={false}
         value={form.texts[entry]}
         aria-invalid={error !== undefined || undefined}
+        placeholder={OPTIONAL.has(entry) ? 'assumed' : undefined}
         aria-describedby={`${id}-how`}
         onChange={event => onText(event.currentTarget.value)}
       />

@@ -64,6 +64,9 @@ export function asked({ stop, springs, ratios }: StartForm): Entry[] {
   ]
 }
 
+/** Entries that may be left empty: what they stand for is assumed, so that the car stands at the ride height it was measured at. */
+export const OPTIONAL: ReadonlySet<Entry> = new Set(['tender', 'main', 'cornerMass'])
+
 export type Errors = Readonly<Partial<Record<Entry, string>>>
 
 export type Started = { readonly ok: true; readonly plan: Plan } | { readonly ok: false; readonly errors: Errors }
@@ -91,6 +94,7 @@ export function startFrom(form: StartForm): Started {
   const errors: Partial<Record<Entry, string>> = {}
   const values: Partial<Record<Entry, number>> = {}
   for (const entry of asked(form)) {
+    if (OPTIONAL.has(entry) && form.texts[entry].trim() === '') continue
     const read = parseMeasure(form.texts[entry], quantityOf[entry], form.units)
     if (read.ok) values[entry] = read.value
     else errors[entry] = read.problem
@@ -98,7 +102,7 @@ export function startFrom(form: StartForm): Started {
   if (form.ratios === 'jack' && values.rise !== undefined && values.rise <= 0)
     errors.rise = 'The wheel has to rise. Enter how far it rose.'
   if (Object.keys(errors).length > 0) return { ok: false, errors }
-  const plan = startingPlan(answersOf(form, values as Record<Entry, number>))
+  const plan = startingPlan(answersOf(form, values as Values))
   const parsed = parsePlan(plan)
   if (parsed.ok) return { ok: true, plan: parsed.plan }
   for (const problem of parsed.problems) {
@@ -114,7 +118,11 @@ export function startFrom(form: StartForm): Started {
   return { ok: false, errors }
 }
 
-function answersOf(form: StartForm, values: Record<Entry, number>): StartingAnswers {
+/** Everything asked for has a value but what may be left empty. */
+type Values = Readonly<Record<Exclude<Entry, 'tender' | 'main' | 'cornerMass'>, number>> &
+  Readonly<Partial<Record<'tender' | 'main' | 'cornerMass', number>>>
+
+function answersOf(form: StartForm, values: Values): StartingAnswers {
   const jacked = form.ratios === 'jack'
   const shock = jacked ? values.shockClosed / values.rise : values.ratioShock
   const stopRatio = jacked ? values.gapClosed / values.rise : values.ratioStop
@@ -124,11 +132,11 @@ function answersOf(form: StartForm, values: Record<Entry, number>): StartingAnsw
     units: form.units,
     axle: form.axle,
     suspension: form.suspension,
-    cornerMass: values.cornerMass,
+    cornerMass: values.cornerMass ?? null,
     shockStroke: values.stroke,
     shaftShowing: values.showing,
     ratio: { shock, stop: hasStop ? stopRatio : shock },
-    springRates: form.springs === 'two' ? [values.tender, values.main] : [values.main],
+    springRates: (form.springs === 'two' ? [values.tender, values.main] : [values.main]).map(rate => rate ?? null),
     stop: hasStop ? { stroke: values.stopStroke, gap: values.gap } : null,
   }
 }

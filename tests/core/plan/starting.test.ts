@@ -51,4 +51,34 @@ describe('a guided start', () => {
     expect(parsePlan(plan).ok).toBe(true)
     close(restingPosition(cornerModel(corner), weight), 0, { rel: 0, abs: 1e-5 })
   })
+
+  it.each([
+    ['springs and weight', { springRates: [null, null], cornerMass: null }],
+    ['one spring and weight', { springRates: [null], cornerMass: null }],
+    ['springs', { springRates: [null, null] }],
+    ['the main spring', { springRates: [44_000, null] }],
+    ['the tender', { springRates: [null, 61_000] }],
+    ['the weight', { cornerMass: null }],
+  ] as const)(
+    'goes without %s: what is assumed and marked holds the car within a sixteenth of where it was measured',
+    (_what, open) => {
+      const given = { ...answers, suspension: 'independent', stop: null, ...open } as const
+      const plan = startingPlan(given)
+      expect(parsePlan(plan).ok).toBe(true)
+      const { corner, assumed } = plan.setups[0]!.axles[0]!
+      const weight = (corner.cornerMass - corner.unsprungMass) * GRAVITY
+      close(restingPosition(cornerModel(corner), weight), 0, { rel: 0, abs: INCH / 16 })
+      const marks = given.springRates.map((_, i) => assumed!.includes(`corner.springs.springs.${i}.rate`))
+      expect(marks).toEqual(given.springRates.map(rate => rate === null))
+      expect(assumed!.includes('corner.cornerMass')).toBe(given.cornerMass === null)
+    },
+  )
+
+  it('a shock that is nearly out at ride height still gives springs a car could have', () => {
+    const plan = startingPlan({ ...answers, shaftShowing: 14.3 * INCH, springRates: [null], cornerMass: null })
+    expect(parsePlan(plan).ok).toBe(true)
+    const { rate } = plan.setups[0]!.axles[0]!.corner.springs.springs[0]!
+    expect(rate).toBeGreaterThan(5000)
+    expect(rate).toBeLessThan(500_001)
+  })
 })

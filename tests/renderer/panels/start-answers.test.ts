@@ -84,4 +84,28 @@ describe('a guided start', () => {
       errors: { ratioStop: expect.any(String) },
     })
   })
+
+  test('six measurements are enough: springs and weight may stay empty, and are marked as assumed', () => {
+    const six = form({ ratios: 'known' }, { tender: '', main: ' ', cornerMass: '' })
+    const started = startFrom(six)
+    if (!started.ok) throw new Error(JSON.stringify(started.errors))
+    const { corner, assumed } = started.plan.setups[0]!.axles[0]!
+    expect(corner.springs.springs).toHaveLength(2)
+    expect(assumed).toEqual(
+      expect.arrayContaining([
+        'corner.cornerMass',
+        'corner.springs.springs.0.rate',
+        'corner.springs.springs.1.rate',
+        'corner.unsprungMass',
+      ]),
+    )
+    expect(assumed).not.toContain('corner.linkage.shock')
+  })
+
+  test('what may stay empty is still read when it is not', () => {
+    expect(startFrom(form({}, { main: 'stiff' }))).toMatchObject({
+      ok: false,
+      errors: { main: expect.stringContaining('Not a number.') },
+    })
+  })
 })
