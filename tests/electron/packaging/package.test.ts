@@ -1,9 +1,10 @@
 import { execFile } from 'node:child_process'
 import { existsSync } from 'node:fs'
-import { readFile } from 'node:fs/promises'
+import { readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { describe, expect, it } from 'vitest'
+import { notYetOwn } from '../../../electron/release-values.ts'
 import { newFolder } from '../folder.ts'
 import { readArchive } from './archive.ts'
 import { fuseMark, fuseNames, standInForElectron } from './stand-in.ts'
@@ -89,5 +90,42 @@ describe('the package', () => {
     expect(icon.subarray(1, 4).toString()).toBe('PNG')
     expect([icon.readUInt32BE(16), icon.readUInt32BE(20)]).toEqual([1024, 1024])
     expect(await readFile(join(root, 'electron/packaging/icon.svg'), 'utf8')).toContain('viewBox="0 0 1024 1024"')
+  })
+})
+
+describe('a package for people', () => {
+  const own = { appId: 'org.example.stopgap', homepage: 'https://example.org', maintainer: 'Me <me@example.org>' }
+  const config = (values: Record<string, string>) =>
+    Object.entries(values)
+      .map(([name, value]) => `${name === 'appId' ? '' : '  '}${name}: ${value}\n`)
+      .join('')
+
+  it.each([
+    ['appId', 'stopgap.desktop'],
+    ['homepage', 'https://stopgap.invalid'],
+    ['maintainer', 'Stopgap developers <developers@stopgap.invalid>'],
+  ])('is not made while its %s is nobody’s', (name, value) => {
+    expect(notYetOwn(config({ ...own, [name]: value }))).toEqual([
+      `${name} is “${value}”, which is nobody’s; right would be your own.`,
+    ])
+    const { [name as 'appId']: _, ...rest } = own
+    expect(notYetOwn(config(rest))).toEqual([`${name} is not there; right would be your own.`])
+  })
+
+  it('is made when they are somebody’s; else all are told, one by one, before anything is built', async () => {
+    const scripts = (await json(join(root, 'package.json'))).scripts as Record<string, string>
+    const [program, ...args] = scripts.package!.split(' && ')[0]!.split(' ')
+    expect(program).toBe('node')
+    const file = join(await newFolder(), 'builder.yml')
+    const ends = async (values: Record<string, string>) => {
+      await writeFile(file, config(values))
+      return promisify(execFile)(process.execPath, [...args, file], { cwd: root }).catch((error: unknown) => error)
+    }
+    expect(await ends(own)).toMatchObject({ stdout: '', stderr: '' })
+    const nobodys = { appId: 'stopgap.desktop', homepage: 'https://stopgap.invalid', maintainer: 'me@stopgap.invalid' }
+    expect(await ends(nobodys)).toMatchObject({
+      code: 1,
+      stderr: expect.stringMatching(/appId.*\n.*homepage.*\n.*maintainer/),
+    })
   })
 })
