@@ -43,6 +43,8 @@ export interface CornerModel {
   /** Full droop, 0 or less. */
   readonly droop: number
   readonly droopLimitedBy: DroopLimit
+  /** Every droop limit found within 1 m. */
+  readonly droopLimits: Readonly<Partial<Record<DroopLimit, number>>>
   /** Where pad and stop meet (may lie below ride height); null without a stop or when it is not met by full bump. */
   readonly engagement: number | null
   /** Where the springs above the main are all locked; full droop if they are there, null if never in the travel. */

@@ -26,6 +26,7 @@ class Assembled implements CornerModel {
   readonly bumpLimits: CornerModel['bumpLimits']
   readonly droop: CornerModel['droop']
   readonly droopLimitedBy: CornerModel['droopLimitedBy']
+  readonly droopLimits: CornerModel['droopLimits']
   readonly engagement: number | null
   readonly crossover: number | null
   readonly kinks: readonly number[]
@@ -44,8 +45,9 @@ class Assembled implements CornerModel {
     this.shaftIn = shock.stroke - shock.showing
     const movement = movementOf(this.linkage)
     this.bumpLimits = bumpLimits(corner, movement, this.pack, this.stop)
+    this.droopLimits = droopLimits(corner, movement)
     const up = nearest(this.bumpLimits) ?? { by: 'linkage end' as const, wheel: REACH }
-    const down = nearest(droopLimits(corner, movement)) ?? { by: 'linkage end' as const, wheel: -REACH }
+    const down = nearest(this.droopLimits) ?? { by: 'linkage end' as const, wheel: -REACH }
     this.bump = up.wheel
     this.bumpLimitedBy = up.by
     this.droop = down.wheel === 0 ? 0 : down.wheel

@@ -79,6 +79,17 @@ function onEnd(state: AxleState, missing: number, arm: number): AxleState {
   }
 }
 
+/** `lift` of `standing`, by itself: what a search asks again and again. */
+function liftAt({ stations }: LoadedAxle, roll: number, mean: number): number {
+  let lift = 0
+  for (const { arm, carried } of stations) {
+    const outer = carried(mean + roll * arm)
+    const inner = carried(mean - roll * arm)
+    lift += outer.springs + outer.gas + outer.stop + inner.springs + inner.gas + inner.stop
+  }
+  return lift
+}
+
 /** Heaved so that it carries its weight; null where the travel does not reach so far round. */
 function heaved(loaded: LoadedAxle, roll: number): AxleState | null {
   const { stations, weight, level } = loaded
@@ -86,10 +97,7 @@ function heaved(loaded: LoadedAxle, roll: number): AxleState | null {
   const highs = stations.map(({ high, arm }) => Math.min(high, REACH) - roll * arm)
   const [lowest, highest] = [Math.max(...lows), Math.min(...highs)]
   if (lowest > highest) return null
-  const ask = (mean: number): Found<AxleState> => {
-    const state = standing(loaded, roll, mean)
-    return { value: state.lift - 2 * weight, state }
-  }
+  const ask = (mean: number): Found<number> => ({ value: liftAt(loaded, roll, mean) - 2 * weight, state: mean })
   let low = Math.min(highest, Math.max(lowest, level))
   let atLow = ask(low)
   const up = atLow.value < 0
@@ -101,12 +109,12 @@ function heaved(loaded: LoadedAxle, roll: number): AxleState | null {
     const atHigh = ask(high)
     if (atHigh.value >= 0 === up) {
       const { a, b, share } = passingZero(ask, [low, atLow], [high, atHigh], POSITION_TOLERANCE)
-      return mixStates(a, b, share)
+      return mixStates(standing(loaded, roll, a), standing(loaded, roll, b), share)
     }
     low = high
     atLow = atHigh
   }
-  const { state } = atLow
+  const state = standing(loaded, roll, low)
   const station = stations[up ? highs.indexOf(highest) : lows.indexOf(lowest)]!
   return onEnd(state, 2 * weight - state.lift, station.arm)
 }

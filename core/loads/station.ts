@@ -1,6 +1,4 @@
 import type { CornerModel } from '../corner/corner-model.ts'
-import { droopLimits } from '../corner/limits.ts'
-import { movementOf } from '../linkage/movement.ts'
 import type { Axle } from '../plan/schema.ts'
 
 /** Forces on one side of an axle at one place, N, as at the wheel, positive pushing the wheel down. */
@@ -38,8 +36,7 @@ const independent = ({ track }: Axle, model: CornerModel): Station[] => [
  * roll angle times their own arm.
  */
 function solid({ track, shockSpacing, stopSpacing }: Axle, model: CornerModel): Station[] {
-  const { linkage, corner, bumpLimits: up } = model
-  const down = droopLimits(corner, movementOf(linkage))
+  const { bumpLimits: up, droopLimits: down } = model
   const lower = (...limits: (number | undefined)[]): number => Math.min(...limits.map(limit => limit ?? Infinity))
   const upper = (...limits: (number | undefined)[]): number => Math.max(...limits.map(limit => limit ?? -Infinity))
   return [

@@ -1,4 +1,4 @@
-import type { z } from 'zod'
+import { z } from 'zod'
 import { type Bound, boundWords } from './bound.ts'
 import { readable, readJson, unbearable } from './json-text.ts'
 import { migrate } from './migrate.ts'
@@ -88,6 +88,36 @@ export function parsePlan(value: unknown): Parsed {
     return { ok: false, problems: readable(checked.error.issues.flatMap(issue => problemsOf(issue, current.plan))) }
   const problems = nonsense(checked.data)
   return problems.length === 0 ? { ok: true, plan: checked.data } : { ok: false, problems: readable(problems) }
+}
+
+const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+/** Whether a value fits its schema, when one it shares what is unchanged with does. */
+function stillFits(schema: z.ZodType, before: unknown, after: unknown): boolean {
+  if (before === after) return true
+  if (schema instanceof z.ZodObject && isGroup(before) && isGroup(after)) {
+    const shape: Readonly<Record<string, z.ZodType>> = schema.shape
+    const keys = Object.keys(after)
+    if (keys.every(key => Object.hasOwn(shape, key)) && Object.keys(before).every(key => Object.hasOwn(after, key)))
+      return keys.every(key => stillFits(shape[key]!, before[key], after[key]))
+  }
+  if (schema instanceof z.ZodArray && Array.isArray(before) && before.length > 0 && Array.isArray(after)) {
+    const { element } = schema as z.ZodArray<z.ZodType>
+    if (before.length === after.length) return after.every((item, i) => stillFits(element, before[i], item))
+  }
+  return schema.safeParse(after).success
+}
+
+/**
+ * What `parsePlan` has against a plan that came from a right one by an edit: only what the edit changed is looked at.
+ * @param before a plan `parsePlan` accepts; what `after` has not changed, it shares
+ */
+export function problemsOfEdit(before: Plan, after: Plan): readonly Problem[] {
+  const corners = new Set(before.setups.flatMap(setup => setup.axles.map(axle => axle.corner)))
+  if (stillFits(planSchema, before, after) && nonsense(after, corner => corners.has(corner)).length === 0) return []
+  const parsed = parsePlan(after)
+  return parsed.ok ? [] : parsed.problems
 }
 
 /** As `parsePlan`, from the text of a file. */

@@ -254,8 +254,9 @@ function ranges(id: AxleId, given: ChosenRanges, report: Report): void {
 /**
  * What is wrong with a plan whose single values are all in range: values that contradict each other or no car can have.
  * Empty when it makes sense; then every model built from it gives finite results.
+ * @param known whether a corner, being the same object as one that made sense, need not be looked at again
  */
-export function nonsense(plan: Plan): Problem[] {
+export function nonsense(plan: Plan, known: (corner: Corner) => boolean = () => false): Problem[] {
   const problems: Problem[] = []
   const report: Report = (path, found, wanted, unit = '') =>
     problems.push(
@@ -281,6 +282,7 @@ export function nonsense(plan: Plan): Problem[] {
     setup.axles.forEach((given, j) => {
       const path = ['setups', i, 'axles', j]
       axle(path, given, report)
+      if (known(given.corner)) return
       const before = problems.length
       corner([...path, 'corner'], given.corner, report)
       if (problems.length === before) ends([...path, 'corner'], given.corner, report)

@@ -1,5 +1,5 @@
 import { type Draft, original, produce } from 'immer'
-import { parsePlan } from '../../core/plan/parse.ts'
+import { problemsOfEdit } from '../../core/plan/parse.ts'
 import type { Problem } from '../../core/plan/problem.ts'
 import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
 import { closeGesture as close, record, type Step, undo as stepBack, redo as stepForward } from './history.ts'
@@ -27,8 +27,8 @@ function attempt(state: State, recipe: Recipe): { plan: Plan; problems: Outcome 
     recipe(draft, { setup: shown, axle: shown.axles[axle]! })
   })
   if (plan === state.plan) return { plan, problems: [] }
-  const parsed = parsePlan(plan)
-  return parsed.ok ? { plan, problems: [] } : { plan: state.plan, problems: parsed.problems }
+  const problems = problemsOfEdit(state.plan, plan)
+  return problems.length === 0 ? { plan, problems } : { plan: state.plan, problems }
 }
 
 /**
