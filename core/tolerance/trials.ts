@@ -39,13 +39,14 @@ export function trialsOf(plan: Plan, axle: Axle, seed = USUAL_SEED): Trials {
 /** Places of those of FIGURES that rest on the gas at the end of the stroke. */
 const onGas = FIGURES.flatMap(({ id }, i) => (ON_GAS.test(id) ? [i] : []))
 
-/** One list for each of FIGURES from the figures of one trial after the other. */
-const columnsOf = (rows: Float64Array): Float64Array[] =>
-  FIGURES.map((_, i) => {
-    const column = new Float64Array(BLOCK)
-    for (let number = 0; number < BLOCK; number += 1) column[number] = rows[number * FIGURES.length + i]!
-    return column
-  })
+/** One list for each of FIGURES from the figures of one trial after the other; all of them in one piece of memory. */
+function columnsOf(rows: Float64Array): Float64Array[] {
+  const width = FIGURES.length
+  const all = new Float64Array(rows.length)
+  for (let number = 0; number < BLOCK; number += 1)
+    for (let i = 0; i < width; i += 1) all[i * BLOCK + number] = rows[number * width + i]!
+  return FIGURES.map((_, i) => all.subarray(i * BLOCK, (i + 1) * BLOCK))
+}
 
 /** Works through one block of trials: each the whole budget of the axle with every measurement off by chance, within its tolerance. */
 export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlock {
