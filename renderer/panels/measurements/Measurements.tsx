@@ -1,3 +1,4 @@
+import { useDeferredValue } from 'react'
 import { useNarrow } from '../../narrow.ts'
 import { countMeasurements } from '../../state/counts.ts'
 import { shownAxle, shownSetup } from '../../state/selectors.ts'
@@ -12,6 +13,8 @@ export function Measurements() {
   const { taken, assumed } = useSelectGroup(state =>
     countMeasurements(state.plan, shownSetup(state).index, shownAxle(state).index),
   )
+  // At a start what they come to is drawn first, and they follow as soon as that is on screen.
+  const follow = useDeferredValue(true, false)
   return (
     <aside className="meas" aria-label="Measurements">
       <header>
@@ -22,9 +25,7 @@ export function Measurements() {
         </span>
       </header>
       <div className="groups">
-        {groups.map(group => (
-          <Group key={group.id} group={group} narrow={narrow} />
-        ))}
+        {follow ? groups.map(group => <Group key={group.id} group={group} narrow={narrow} />) : null}
       </div>
       <HowToMeasure />
     </aside>
