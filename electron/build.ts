@@ -18,6 +18,9 @@ const packages = new Set<string>()
 
 const quiet = { configFile: false, logLevel: 'warn' } satisfies InlineConfig
 
+/** A slow machine is nothing to warn the person at it of. */
+const checks = { bundlerTimings: false } as const
+
 /** Characters the first program may have: past that it would be waited for itself. */
 const SMALL = 10_000
 
@@ -56,6 +59,7 @@ const rendererConfig: InlineConfig = {
     // One style sheet, there before anything is drawn.
     cssCodeSplit: false,
     rolldownOptions: {
+      checks,
       output: {
         codeSplitting: {
           groups: [{ name: 'ask', test: /\/renderer\/ask\.ts$/ }],
@@ -78,6 +82,7 @@ const nodeConfig = (entries: Record<string, string>, format: 'es' | 'cjs', exten
     emptyOutDir: false,
     target: 'node20',
     rolldownOptions: {
+      checks,
       input: entries,
       output: { format, entryFileNames: `[name].${extension}`, chunkFileNames: `shared-[hash].${extension}` },
     },
