@@ -3,9 +3,9 @@ import { type Looked, lookedAt, sameLooked } from './state/selectors.ts'
 import { useSelect } from './window-context.ts'
 
 /** A key held down comes again after 33 ms: drawing may take so much of that, ms, for the window to keep up with it. */
-const KEEPS_UP = 25
+const KEEPS_UP = 30
 /** Below this, ms, it will keep up again. */
-const CAUGHT_UP = 12
+const CAUGHT_UP = 20
 
 /** How long drawing all that is worked out takes here, ms, lately. */
 let lately = 0

@@ -37,7 +37,10 @@ export interface ShaftBar {
 
 const mainLeft = (parts: PartPositions): number => parts.springs.at(-1)?.left ?? 0
 
-/** Ticks where a whole step is left. `left` falls as the wheel rises; found between samples, which is finer than a pixel. */
+/** px between samples of a bar: no chord between two is a tenth of one off its curve. */
+const SAMPLE = 10
+
+/** Ticks where a whole step is left. `left` falls as the wheel rises; found between samples. */
 function leftTicks(
   axis: WheelAxis,
   left: (wheel: number) => number,
@@ -46,7 +49,7 @@ function leftTicks(
   step: number,
   long: (count: number) => number,
 ): { y: number; length: number }[] {
-  const count = Math.min(240, Math.ceil(Math.abs(axis.y(to) - axis.y(from)) / 3))
+  const count = Math.min(240, Math.ceil(Math.abs(axis.y(to) - axis.y(from)) / SAMPLE))
   const ticks: { y: number; length: number }[] = []
   let before = left(from)
   let last = Number.POSITIVE_INFINITY
