@@ -44,3 +44,17 @@ const sizeIn = (units: Readonly<Record<string, number>>, unit: string | null): n
 /** Size of a unit of length, m, or of time, s; null for another. */
 export const lengthUnit = (unit: string | null): number | null => sizeIn(LENGTHS, unit)
 export const timeUnit = (unit: string | null): number | null => sizeIn(TIMES, unit)
+
+/** Those with large letters, which are read without regard to them. */
+const SYMBOLS: Readonly<Record<string, string>> = {
+  v: 'V',
+  mv: 'mV',
+  a: 'A',
+  n: 'N',
+  hz: 'Hz',
+  c: 'C',
+  '°c': '°C',
+}
+
+/** A unit as it is written. */
+export const unitSymbol = (unit: string): string => (Object.hasOwn(SYMBOLS, unit) ? SYMBOLS[unit]! : unit)

@@ -1,10 +1,11 @@
 import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import type { Page } from '@playwright/test'
+import type { Page, TestInfo } from '@playwright/test'
 import { readPlan } from '../../core/plan/parse.ts'
 import { recordedRide } from '../renderer/runs/recorded-ride.ts'
 import { choose, drop } from './actions.ts'
+import { cutOff } from './cut-off.ts'
 import { readable } from './readable.ts'
 import { serveWindow } from './served.ts'
 import { expect, test } from './window.ts'
@@ -63,6 +64,15 @@ const fits = (window: Page) =>
     return { right: scrollWidth - innerWidth, below: scrollHeight - innerHeight }
   })
 
+/** As in the smallest window, enlarged to twice: nothing is cut off, and one scrolls only down. */
+async function enlarged(window: Page, info: TestInfo, state: string): Promise<void> {
+  const before = window.viewportSize()!
+  await window.setViewportSize({ width: 512, height: 350 })
+  await window.screenshot({ path: info.outputPath(`${state}, enlarged.png`), fullPage: true })
+  expect.soft(await cutOff(window), `${state}, enlarged`).toEqual([])
+  await window.setViewportSize(before)
+}
+
 test.use({ planFile: seed })
 
 for (const look of [
@@ -85,6 +95,7 @@ for (const look of [
       await give(window, 'pit.csv', lines.join('\r\n'))
       await expect(window.getByText('not taken: another number of cells')).toBeVisible()
       await readable(window, info, 'how it is read')
+      await enlarged(window, info, 'how it is read')
       await calibrate(window, 'rear left')
       await calibrate(window, 'rear right')
       await window.getByRole('button', { name: 'Read the run' }).click()
@@ -94,6 +105,7 @@ for (const look of [
       await window.getByLabel('Compared with').selectOption({ label: `${terrain}, simulated` })
       await expect(figure(window, 'Hits on the stop', 1)).toHaveText(/\d/, { timeout: 30_000 })
       await readable(window, info, 'beside a ride')
+      await enlarged(window, info, 'beside a ride')
       expect(await fits(window)).toEqual({ right: 0, below: 0 })
     })
   })

@@ -1,7 +1,7 @@
 import type { AxleId } from '../../../core/plan/schema.ts'
 import type { ChannelChoice } from '../../../core/runs/channel.ts'
 import { measuredBy } from '../../../core/runs/choose.ts'
-import { lengthUnit } from '../../../core/runs/column-units.ts'
+import { lengthUnit, unitSymbol } from '../../../core/runs/column-units.ts'
 import type { Column } from '../../../core/runs/reading.ts'
 import type { System } from '../../../core/units/quantity.ts'
 import { ChannelMeaning } from './ChannelMeaning.tsx'
@@ -74,7 +74,7 @@ export function ChannelTable({ columns, timeColumn, channels, axles, system, onC
             <tr key={place}>
               <th scope="row">
                 {called}
-                {column.unit === null ? null : <span> {column.unit}</span>}
+                {column.unit === null ? null : <span> {unitSymbol(column.unit)}</span>}
               </th>
               <td>
                 <select

@@ -1,3 +1,4 @@
+import { unitSymbol } from '../../../core/runs/column-units.ts'
 import type { PreviewRow } from '../../../core/runs/preview.ts'
 import type { Reading } from '../../../core/runs/reading.ts'
 import type { Looked } from '../../workers/run-messages.ts'
@@ -51,7 +52,7 @@ export function PreviewTable({ looked: { preview, size }, reading, taken }: Prop
                 // biome-ignore lint/suspicious/noArrayIndexKey: two columns may have one name
                 <th key={place} scope="col" className={kind(place)}>
                   {name}
-                  {unit === null ? null : <span> {unit}</span>}
+                  {unit === null ? null : <span> {unitSymbol(unit)}</span>}
                 </th>
               ))}
               <th scope="col">
