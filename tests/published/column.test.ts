@@ -111,6 +111,9 @@ describe('a mass brought up short by an elastic bar', () => {
   it('500 lb falling 1 in, bar of 2 in and 10 in, E 30 million psi: 31 061.50 psi (machine-design text, ex. 7.1)', () =>
     close(caught(500 * 0.45359237, INCH, 2 * INCH, 10 * INCH, 30e6 * PSI) / PSI, 31_061.5, { rel: 1e-5 }))
 
+  it('25 N falling 175.96 mm, bar of 10 mm and 1 m, E 200 GPa: 150 MPa (holooly.com, strength of materials, question 1.27)', () =>
+    close(caught(25 / GRAVITY, 0.17596, 0.01, 1, 200e9) / 1e6, 150, { rel: 1e-4 }))
+
   it('let go at once without a fall strains it twice as much as resting', () =>
     expect(arrestingLoad(7, 0, 3, 9)).toBe(14))
 })

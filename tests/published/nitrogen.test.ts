@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { type GasChamber, type GasLaw, gasForce, gasPressure } from '../../core/forces/gas.ts'
 import { stopModel } from '../../core/forces/stop.ts'
-import { ATMOSPHERE, INCH, POUND_FORCE } from '../../core/units/constants.ts'
+import { findRoot } from '../../core/numerics/roots.ts'
+import { ATMOSPHERE, INCH, POUND_FORCE, PSI } from '../../core/units/constants.ts'
 import { close } from '../close.ts'
 import { LB_IN, plainStop } from '../core/plain-corner.ts'
 import { integrate } from '../quadrature.ts'
@@ -52,6 +53,34 @@ describe('textbook examples of a gas in a cylinder', () => {
     const chamber = { area: 1, charge: 160e3 - ATMOSPHERE, volume: 0.8 }
     close(gasPressure(chamber, 0.2, 'fast') / 1000, 239.35, { abs: 5e-4 })
     close(workOn(chamber, 'fast', 0.2) / 1000, 39.0256, { abs: 5e-5 })
+  })
+
+  it.each([
+    ['fast', 2.77441],
+    ['slow', 2.23099],
+  ] as const)(
+    'accumulator charged to 90 bar, %s gas: of %d L, one litre comes out between 200 and 100 bar (machinecalcs.com, hydraulic accumulator sizing; recomputed)',
+    (law, litres) => {
+      const chamber = { area: 1, charge: 90e5, volume: litres / 1000 }
+      /** What of the volume is taken up at a pressure, gauge bar. */
+      const taken = (bar: number): number => {
+        const root = findRoot(
+          x => gasPressure(chamber, x, law) - ATMOSPHERE - bar * 1e5,
+          0,
+          chamber.volume * 0.9,
+          1e-12,
+        )
+        return root.found ? root.at * 1000 : Number.NaN
+      }
+      close(taken(200) - taken(100), 1, { abs: 5e-6 })
+      if (law === 'fast') close(litres - taken(100), 2.57533, { abs: 1e-5 }, 'gas at 100 bar')
+    },
+  )
+
+  it('a bottle of 10 gal at 1000 psi, kept at its temperature, is 8.33 gal at 1200 and 3.33 at 3000 (petrolengineering.com, isothermal bottle sizing; its pressures count from nothing)', () => {
+    const chamber = { area: 1, charge: 1000 * PSI - ATMOSPHERE, volume: 10 }
+    close(gasPressure(chamber, 10 - 25 / 3, 'slow') / PSI, 1200, { rel: 1e-12 })
+    close(gasPressure(chamber, 10 - 10 / 3, 'slow') / PSI, 3000, { rel: 1e-12 })
   })
 })
 
