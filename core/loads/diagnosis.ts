@@ -1,12 +1,11 @@
 import { LEAST_COILOVER_SHARE } from '../budget/findings/stop.ts'
-import type { Finding } from '../budget/results.ts'
 import type { AxleId, Plan } from '../plan/schema.ts'
 import { INCH } from '../units/constants.ts'
 import { type CauseFinding, causesOf } from './causes.ts'
 import { feelOf } from './feel.ts'
 import type { AxleLedger, SetupLoads } from './ledger.ts'
 import { type OneChange, oneChangeEach, type Standing, standing } from './one-change.ts'
-import { listed, type Say, sayIn } from './saying.ts'
+import { type Say, sayIn } from './saying.ts'
 
 /** Why an axle rests on or near its stops, what one change of each kind would mend it, and what the driver feels. */
 export interface Diagnosis {
@@ -48,28 +47,6 @@ export const changesHead = ({ share }: Diagnosis, say: Say): string =>
 
 /** What is to be done once one of them is made: where the car sits, all else is taped from. */
 export const TAPE_AGAIN = 'Values are as taped at the present ride height; once it is done, tape it all again.'
-
-/** The whole diagnosis as one finding, in a line. */
-export function diagnosisFinding(diagnosis: Diagnosis, plan: Plan): Finding | null {
-  const { causes, changes, now } = diagnosis
-  const [first] = causes
-  if (first === undefined || now.engagement === null) return null
-  const say = sayIn(plan.units)
-  const words = causes.map(({ label, size }) => `${label} ${say(size, 'length')}`)
-  const possible = changes.filter(({ to }) => to !== null)
-  const remedies = possible.map(({ name, quantity, to }) => `${name} ${say(to!, quantity)}`)
-  return {
-    id: 'why-on-its-stop',
-    severity: now.rest >= now.engagement ? 'caution' : 'note',
-    message: `What puts it ${now.rest >= now.engagement ? 'on' : 'near'} its stop: ${listed(words)}.`,
-    remedy:
-      remedies.length === 0 ? first.remedy : `${remedies.join(', or ')}.`.replace(/^./, letter => letter.toUpperCase()),
-    values: Object.fromEntries(causes.map(({ id, size }) => [id, size])),
-    field: first.field,
-    at: first.at,
-    where: first.where,
-  }
-}
 
 /**
  * The diagnosis of one axle; null when it stands clear of its stop with the loads chosen.

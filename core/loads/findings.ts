@@ -112,9 +112,15 @@ function lifts(under: AxleUnderLoad, loaded: string): LoadFinding[] {
   ]
 }
 
-/** What is worth saying of the loads on one setup: those that have no place, then what the chosen ones together leave of each axle. */
-export function loadFindings(plan: Plan, { loads, together: solved, ledger }: SetupLoads): LoadFinding[] {
-  const say = sayIn(plan.units)
+/**
+ * What is worth saying of the loads on one setup: those that have no place, then what the chosen ones together leave of each axle.
+ * @param say writes the values, if not in the plan's units
+ */
+export function loadFindings(
+  plan: Plan,
+  { loads, together: solved, ledger }: SetupLoads,
+  say: Say = sayIn(plan.units),
+): LoadFinding[] {
   const label = (id: string): string => ledger[0]!.rows.find(row => row.id === id)!.label
   const alone = loads.flatMap(({ id, solved: { outcome } }) =>
     outcome === 'rolls over'

@@ -1,13 +1,15 @@
+import type { Severity } from '../budget/results.ts'
 import { type AxleLedger, setupLoads } from '../loads/ledger.ts'
-import type { Axle, AxleId, Plan, Setup } from '../plan/schema.ts'
+import type { AxleId, Plan, Setup } from '../plan/schema.ts'
 import { BAND, type Range } from './agreement.ts'
-import { carMeasuredOf, type TrialCar, trialCar } from './car-measured.ts'
-import type { Measured } from './measured.ts'
-import { BLOCK, deviationsOf } from './monte-carlo.ts'
+import { trialCar } from './car-measured.ts'
+import { type CarTrials, drawnOf, trialLedgers } from './ledger-trials.ts'
+import { BLOCK } from './monte-carlo.ts'
 import { type RankedMeasurement, ranked } from './ranking.ts'
 import { quantile, sorted } from './statistics.ts'
 import type { TrialOptions, TrialProgress } from './steps.ts'
-import { type Trials, trialsOf, USUAL_SEED } from './trials.ts'
+import { type FindingChance, likeliest } from './sureness.ts'
+import { trialsOf, USUAL_SEED } from './trials.ts'
 
 /** How sure one number of the ledger is, m of wheel travel. */
 export interface LedgerBand extends Range {
@@ -27,6 +29,8 @@ export interface LedgerSureness {
   /** Chance that the chosen loads together reach the stop, and full bump, 0 to 1; among the trials that find a place for the wheels. */
   readonly reachStop: number | null
   readonly reachBump: number | null
+  /** What loads are found to do to this axle, or to the car as a whole, each with its chance among all trials, the likeliest first. */
+  readonly findings: readonly FindingChance[]
   /** Which measurement to repeat first for what the loads leave before the stop, or before full bump without one; paths as in the plan. */
   readonly ranking: readonly RankedMeasurement[]
 }
@@ -53,56 +57,6 @@ const figuresOf = ({ rows }: AxleLedger): LedgerFigure[] => [
   { id: 'beforeStop', name: 'left before the stop', of: ({ balance }) => balance.beforeStop },
   { id: 'beforeBump', name: 'left before full bump', of: ({ balance }) => balance.beforeBump },
 ]
-
-/** All that is drawn in the trials of a ledger. */
-interface CarTrials {
-  readonly trials: readonly Trials[]
-  readonly car: TrialCar
-  readonly seed: number
-}
-
-/** Variables and measurements of the whole car, each by its path in the plan's tolerances. */
-function drawnOf(plan: Plan, setup: Setup, { trials, car, seed }: CarTrials, blocks: number) {
-  const named = <T extends { readonly path: string }>(id: AxleId, list: readonly T[]): T[] =>
-    list.map(each => ({ ...each, path: `${id}.${each.path}` }))
-  const measured: Measured[] = trials.flatMap(({ axle, measured }) => named(axle.id, measured))
-  return {
-    variables: [...trials.flatMap(({ axle, trial }) => named(axle.id, trial.variables)), ...car.variables],
-    measured: [...measured, ...carMeasuredOf(plan, setup)],
-    seed,
-    blocks: Array.from({ length: blocks }, (_, block) => block),
-  }
-}
-
-/** Trials of both axles at once, each measurement with the luck it has in the trials of its own axle. */
-function* trialLedgers(
-  setup: Setup,
-  chosen: readonly string[] | undefined,
-  { trials, car, seed }: CarTrials,
-  blocks: number,
-): Generator<readonly AxleLedger[]> {
-  const axles = trials.map(({ trial }) => trial)
-  for (let block = 0; block < blocks; block += 1) {
-    const columns = axles.map(({ variables }) => variables.map(variable => deviationsOf(variable, seed, block)))
-    const ofCar = car.variables.map(variable => deviationsOf(variable, seed, block))
-    for (let number = 0; number < BLOCK; number += 1) {
-      const corners = axles.map((trial, i): Axle => trial.put(columns[i]!.map(column => column[number]!)))
-      const put = car.put(
-        ofCar.map(column => column[number]!),
-        corners,
-      )
-      const { ledger } = setupLoads(put.plan, { ...setup, axles: [...put.axles] }, chosen)
-      // Past the touch a stop whose gas runs out before its stroke does would be held by gas nobody measured.
-      yield ledger.map((axle, i) =>
-        axles[i]!.gasLasts || axle.together.to === null || axle.together.to <= (axle.engagement ?? Infinity)
-          ? axle
-          : { ...axle, together: { ...axle.together, to: null, takes: null }, balance: NOWHERE },
-      )
-    }
-  }
-}
-
-const NOWHERE: AxleLedger['balance'] = { beforeStop: null, beforeBump: null }
 
 /** Trials of a step: each takes about a millisecond, and whoever types waits for none of them. */
 const SHARE = 25
@@ -131,8 +85,13 @@ export function* ledgerSurenessSteps(
     car: trialCar(plan, setup),
     seed,
   }
+  const found = figures.map(() => new Map<string, { severity: Severity; count: number }>())
   let number = 0
-  for (const ledgers of trialLedgers(setup, chosen, all, blocks)) {
+  for (const { ledger: ledgers, findings } of trialLedgers(setup, chosen, all, blocks)) {
+    for (const [i, { id: axle }] of ledgers.entries())
+      for (const { id, severity, axle: whose } of findings)
+        if (whose === null || whose === axle)
+          found[i]!.set(id, { severity, count: (found[i]!.get(id)?.count ?? 0) + 1 })
     for (const [i, ledger] of ledgers.entries())
       for (const [j, { of }] of figures[i]!.entries()) values[i]![j]![number] = of(ledger) ?? Number.NaN
     number += 1
@@ -150,6 +109,7 @@ export function* ledgerSurenessSteps(
         bands: list.flatMap((figure, j) => band(figure, ledger, values[i]![j]!)),
         reachStop: chanceOf(listed('beforeStop')),
         reachBump: chanceOf(listed('beforeBump')),
+        findings: likeliest(found[i]!, number),
         ranking: ranked(drawn, listed(ledger.engagement === null ? 'beforeBump' : 'beforeStop')),
       },
     ]

@@ -39,9 +39,14 @@ export function reachText({ reachStop, reachBump, bands }: LedgerSureness): stri
   return `Together they reach ${reached.join(' and ')} of the trials${among > ALL_BUT ? '' : `, where there is a place for the wheels: in ${chanceText(among)}`}.`
 }
 
-/** Every finding with its chance, and what ends the travel, how it rests and where crossover falls where that is not always the same. */
-export const chanceLines = ({ findings, regimes }: Pick<Sureness, 'findings' | 'regimes'>): string[] => [
-  ...findings.map(({ id, chance }) => `${id.replaceAll('-', ' ')}: ${chanceText(chance)}`),
+/** Every finding with its chance, those of the loads too, and what ends the travel, how it rests and where crossover falls where that is not always the same. */
+export const chanceLines = (
+  { findings, regimes }: Pick<Sureness, 'findings' | 'regimes'>,
+  ledger: Pick<LedgerSureness, 'findings'> | null,
+): string[] => [
+  ...[...findings, ...(ledger?.findings ?? [])].map(
+    ({ id, chance }) => `${id.replaceAll('-', ' ')}: ${chanceText(chance)}`,
+  ),
   ...regimes.flatMap(({ id, chances }) =>
     chances.length > 1
       ? [`${id}: ${chances.map(({ name, chance }) => `${name} ${chanceText(chance)}`).join(', ')}`]

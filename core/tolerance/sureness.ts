@@ -134,10 +134,17 @@ function chances(blocks: readonly TrialBlock[], count: number): FindingChance[] 
       const known = found.get(id)
       found.set(id, { severity: each.severity, count: (known?.count ?? 0) + each.count })
     }
-  return [...found]
+  return likeliest(found, count)
+}
+
+/** Chances from counts among so many trials, the likeliest first. */
+export const likeliest = (
+  found: ReadonlyMap<string, { readonly severity: Severity; readonly count: number }>,
+  count: number,
+): FindingChance[] =>
+  [...found]
     .map(([id, each]) => ({ id, severity: each.severity, chance: each.count / count }))
     .sort((a, b) => b.chance - a.chance || (a.id < b.id ? -1 : 1))
-}
 
 /** The kinds of trials of one regime, the likeliest first. */
 function regimeChances(blocks: readonly TrialBlock[], regime: number): { name: string; chance: number }[] {

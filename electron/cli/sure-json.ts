@@ -14,12 +14,13 @@ const rankedJson = ({ measured, share, width, narrowed }: RankedMeasurement) => 
   narrowed,
 })
 
-/** Bands of what each load takes, of what the chosen ones take together and leave, m; chances that they reach the stop and full bump. */
-const ledgerJson = ({ trials, bands, reachStop, reachBump, ranking }: LedgerSureness) => ({
+/** Bands of what each load takes, of what the chosen ones take together and leave, m; chances that they reach the stop and full bump, and of what is found of them. */
+const ledgerJson = ({ trials, bands, reachStop, reachBump, findings, ranking }: LedgerSureness) => ({
   trials,
   reachStop,
   reachBump,
   figures: Object.fromEntries(bands.map(({ id, value, low, high, present }) => [id, { value, low, high, present }])),
+  findings,
   ranking: ranking.map(rankedJson),
 })
 

@@ -59,8 +59,8 @@ function missingText(figures: readonly FigureBand[]): string {
     .join('')
 }
 
-function chancesText(sure: AxleSureness): string {
-  const lines = chanceLines(sure)
+function chancesText(sure: AxleSureness, ledger: LedgerSureness): string {
+  const lines = chanceLines(sure, ledger)
   return lines.length === 0 ? '' : `  Chances\n${lines.map(line => paragraph(line, '  ', '    ')).join('')}`
 }
 
@@ -130,7 +130,7 @@ function axleText(sure: AxleSureness, ledger: LedgerSureness, axle: Axle, plan: 
       (noEnd === null ? '' : paragraph(noEnd, '  ', '    ')) +
       missingText(figures),
     ledgerText(ledger, plan),
-    chancesText(sure),
+    chancesText(sure, ledger),
     rankingText(sure, axle, system),
   ]
   return `${AXLE_NAMES[sure.axle]}, one wheel\n\n${parts.filter(part => part !== '').join('\n')}`

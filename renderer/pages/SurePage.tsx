@@ -25,7 +25,7 @@ export function SurePage() {
   const ofCar = carMeasuredOf(plan, setup)
   const figures = sureness?.figures ?? []
   const noEnd = sureness === null ? null : noEndText(sureness)
-  const chances = sureness === null ? [] : chanceLines(sureness)
+  const chances = sureness === null ? [] : chanceLines(sureness, ledger)
   return (
     <main className="sure" aria-label="How sure">
       <header>

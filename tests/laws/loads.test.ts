@@ -5,7 +5,7 @@ import { type Demand, demandOf, NO_DEMAND } from '../../core/loads/demand.ts'
 import { setupLoads } from '../../core/loads/ledger.ts'
 import { setupModel } from '../../core/loads/setup-model.ts'
 import { type Solved, solve } from '../../core/loads/solve.ts'
-import type { Axle, Plan } from '../../core/plan/schema.ts'
+import type { Axle, Load, Plan } from '../../core/plan/schema.ts'
 import { off } from '../core/loads/near.ts'
 import { between } from './arbitrary-linkage.ts'
 import { arbitraryPlan } from './arbitrary-plan.ts'
@@ -53,6 +53,25 @@ describe('loads', () => {
         const solved = solve(setup, NO_DEMAND)
         expect(wheels(solved)).toEqual(setup.axles.map(({ rest }) => rest))
         expect(solved.outcome === 'settles' && solved.axles.map(({ used }) => used)).toEqual(setup.axles.map(() => 0))
+      }),
+      runs,
+    )
+  })
+
+  it('of no size take nothing, each alone and together, and leave all there is', () => {
+    const nothing: Load[] = [
+      { id: 'crew', name: '', kind: 'payload', masses: { front: 0, rear: 0 } },
+      { id: 'turn', name: '', kind: 'cornering', lateral: 0 },
+      { id: 'brake', name: '', kind: 'braking', deceleration: 0 },
+      { id: 'bump', name: '', kind: 'terrain', amplitude: 0 },
+    ]
+    fc.assert(
+      fc.property(plan, given => {
+        const { ledger } = setupLoads({ ...given, loads: nothing }, given.setups[0]!)
+        for (const { rows, together, balance, engagement, zone } of ledger) {
+          expect([...rows, together].map(({ takes }) => takes)).toEqual(Array(rows.length + 1).fill(0))
+          if (engagement !== null) expect(balance.beforeStop).toBe(zone)
+        }
       }),
       runs,
     )

@@ -30,6 +30,26 @@ describe('roll gradient', () => {
     expect(off(roll, 0.0194127)).toBeLessThan(1e-4)
   })
 
+  it('Barton & Fieldhouse, p. 174, the same car at 0.6 g: springs and bars carry 1556 + 671 N across, at 6.5° (the printed front total, 1919 N, is a misprint and is no check)', () => {
+    const [track, rate] = [1.46, 20_000]
+    const share = 1556 / (1556 + 671)
+    const ofSprings = (rate * track ** 2) / 2
+    const axle = (id: Axle['id'], part: number) =>
+      plainAxle({ id, track, rate, weight: (1280 / 4) * GRAVITY, antiRollRate: 28_650 * part - ofSprings })
+    const { roll, axles } = settled(
+      [axle('front', share), axle('rear', 1 - share)],
+      { cgHeight: 0.565, rollAxisHeight: 0.2 },
+      turn(0.6 * GRAVITY),
+    )
+    expect(Math.abs(roll / DEGREE - 6.5)).toBeLessThan(0.05)
+    const across = axles.map(({ state }) => state.moment / track)
+    // The book goes on with the angle rounded to 6.5°.
+    const rounded = across.map(force => (force * 6.5 * DEGREE) / roll)
+    expect(Math.abs(rounded[0]! + rounded[1]! - (1556 + 671))).toBeLessThan(1.5)
+    expect(Math.abs(rounded[0]! - 1556)).toBeLessThan(1)
+    expect(Math.abs(rounded[1]! - 671)).toBeLessThan(1)
+  })
+
   it('Gillespie, Fundamentals of Vehicle Dynamics (SAE 1992), ch. 6, W·h1/(Kf + Kr − W·h1): 3500 lb, 1.5 ft, 25 000 + 15 000 ft·lb/rad give 8.6562°/g (recomputed)', () => {
     const [track, rate] = [56 * INCH, (60 * POUND_FORCE) / INCH]
     const bar = (footPounds: number): number => footPounds * FOOT * POUND_FORCE - (rate * track ** 2) / 2

@@ -21,7 +21,8 @@ const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: '
 export function Findings() {
   const findings = useFindings()
   const why = useDiagnosis()
-  const chances = useSureView().sureness?.findings
+  const { sureness, ledger } = useSureView()
+  const chances = [...(sureness?.findings ?? []), ...(ledger?.findings ?? [])]
   return (
     <section className="find" aria-label="Findings">
       <div className="find-head">
@@ -36,7 +37,7 @@ export function Findings() {
             key={id}
             {...{ id, severity, message, remedy, field }}
             number={i + 1}
-            chance={chances?.find(each => each.id === id)?.chance}
+            chance={chances.find(each => each.id === id)?.chance}
           />
         ))}
         {why === null ? null : <WhyLine {...why} />}

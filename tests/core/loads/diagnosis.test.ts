@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { changesHead, changeWords, type Diagnosis, diagnose, diagnosisFinding } from '../../../core/loads/diagnosis.ts'
+import { changesHead, changeWords, type Diagnosis, diagnose } from '../../../core/loads/diagnosis.ts'
 import { setupLoads } from '../../../core/loads/ledger.ts'
 import { sayIn } from '../../../core/loads/saying.ts'
 import type { Axle, Corner, Load, Plan } from '../../../core/plan/schema.ts'
 import { close } from '../../close.ts'
-import { carry, plainAxle, plainPlan, turn } from './plain-car.ts'
+import { carry, plainAxle, plainPlan, stopHard, turn } from './plain-car.ts'
 
 const GRAVITY = 9.80665
 
@@ -49,13 +49,12 @@ describe('the diagnosis', () => {
   it('finds springs too weak behind a stop that holds the car up, and says how it rides', () => {
     const axle = plainAxle({ rate: 30_000, weight: 3000, stop: elastomer(-0.01), clearance: ends })
     const heavy: Axle = { ...axle, corner: { ...axle.corner, cornerMass: 9000 / GRAVITY } }
-    const { found, plan } = diagnosed(heavy)
+    const { found } = diagnosed(heavy)
     const weak = found!.causes.find(({ id }) => id === 'why-springs')!
     // Without the stop it would sink 6000 N / 30 kN/m from ride height: full bump. At the touch, 10 mm lower, they lack 6300 N.
     close(weak.size, 0.2 + 0.01, { rel: 1e-9 })
     expect(weak.message).toContain('the springs carry 6,300 N too little, and nothing but the stop holds it up')
     expect(found!.feel[0]).toContain('Small bumps are as harsh as large ones')
-    expect(diagnosisFinding(found!, plan)).toMatchObject({ id: 'why-on-its-stop', severity: 'caution' })
   })
 
   it('says what shock gas carries, and how far the car drops without it', () => {
@@ -67,6 +66,39 @@ describe('the diagnosis', () => {
     const cause = found!.causes.find(({ id }) => id === 'why-gas')!
     close(cause.size, 300 / 30_000, { rel: 0.02 })
     expect(cause.message).toContain('9 % of the weight')
+  })
+
+  it('says what the driver feels: a knock at the touch, and what each load that reaches the stop does', () => {
+    const area = (Math.PI / 4) * 0.04 ** 2
+    // At the touch it gives 600 N at once, a fifth of the weight.
+    const stop = {
+      kind: 'hydraulic' as const,
+      stroke: 0.07,
+      gap: 0.02,
+      shaftDiameter: 0.04,
+      charge: 600 / area,
+      gasVolume: area * 0.2,
+    }
+    const both = (['front', 'rear'] as const).map(id =>
+      plainAxle({ id, rate: 30_000, weight: 3000, stop, clearance: ends }),
+    )
+    const felt = (id: Axle['id'], ...loads: Load[]): string => {
+      const plan = plainPlan(both, { cgHeight: 0.9, rollAxisHeight: 0.1 }, loads)
+      return diagnose(plan, setupLoads(plan, plan.setups[0]!), id)!.feel.join(' ')
+    }
+    const calm = felt('front')
+    expect(calm).toMatch(
+      /^Every bump over 20\.0 mm meets the stop \(30\.0 N\/mm against \d\d\.\d N\/mm\): soft at first, then suddenly hard\./,
+    )
+    expect(calm).toContain('It meets the stop with a knock: 600 N at once, 20 % of the weight.')
+    const [turned, braked, loaded] = [/In a turn/, /Under braking/, /rides on its stops all day/]
+    for (const wording of [turned, braked, loaded]) expect(calm).not.toMatch(wording)
+    expect(felt('front', turn(4))).toContain('the front pushes wide')
+    expect(felt('rear', turn(4))).toContain('the rear steps out')
+    expect(felt('front', stopHard(7))).toMatch(braked)
+    expect(felt('rear', stopHard(7))).not.toMatch(braked)
+    expect(felt('rear', carry({ rear: 200 }))).toMatch(loaded)
+    expect(felt('front', carry({ rear: 200 }))).not.toMatch(loaded)
   })
 
   it('gives changes by hand: a gap of half the travel, the preload that makes up for the sag', () => {

@@ -133,9 +133,29 @@ describe('how sure the ledger is', () => {
   it('counts the chance that the loads reach the stop', () => {
     // They take all of the gap as taped: half of all gaps are shorter.
     const plan = only({ 'front.corner.stop.gap': 0.002 }, [front], [carry({ front: (2 * 0.1 * 30_000) / 9.80665 })])
-    const { reachStop, reachBump } = sure(plan).of('front')
+    const { reachStop, reachBump, findings } = sure(plan).of('front')
     close(reachStop!, 0.5, { abs: 0.05 })
     expect(reachBump).toBe(0)
+    // The others leave less than an inch: each trial has one finding or the other.
+    const chance = (id: string): number => findings.find(each => each.id === id)?.chance ?? 0
+    expect(findings.map(({ id }) => id).sort()).toEqual(['loads-leave-little', 'loads-reach-stop'])
+    close(chance('loads-reach-stop'), reachStop!, { abs: 1e-12 })
+    close(chance('loads-leave-little') + chance('loads-reach-stop'), 1, { abs: 1e-12 })
+  })
+
+  it('gives the chance that it rolls over: of the car, to each of its axles; and none for a load that is not counted', () => {
+    // Balance at φ: K·φ = m·h·(a + g·φ); at 20° for an a that is drawn either side of it alike.
+    const [track, height] = [1.5, 0.9]
+    const stiffness = (2 * 30_000 * track ** 2) / 4
+    const mass = 18_000 / 9.80665
+    const limit = (stiffness / (mass * height) - 9.80665) * (Math.PI / 9)
+    const axle = plainAxle({ rate: 30_000, weight: 9000, track, unsprungMass: 300 })
+    const given = only({ 'loads.turn.lateral': 0.3 }, [axle], [turn(limit - 1e-3), bumpOf(0.01)])
+    const plan = { ...given, vehicle: { ...given.vehicle, cgHeight: 1.1, rollAxisHeight: 0.2 } }
+    const { findings, bands } = sure(plan, 1000).of('front')
+    close(findings.find(({ id }) => id === 'rolls-over-turn')!.chance, 0.5, { abs: 0.06 })
+    close(bands.find(({ id }) => id === 'together')!.present, 0.5, { abs: 0.06 })
+    expect(ledgerSureness(plan, plan.setups[0]!, ['bump'], { trials: BLOCK })[0]!.findings).toEqual([])
   })
 
   it('is of the whole car: a doubt about one axle is felt in the roll of the other', () => {
