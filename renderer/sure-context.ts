@@ -6,6 +6,8 @@ import { useSelectGroup } from './window-context.ts'
 const hire = (): SureHand =>
   new Worker(new URL('./workers/sure-worker.ts', import.meta.url), { type: 'module', name: 'sure' })
 
+const TOUCHES = ['keydown', 'pointerdown', 'wheel'] as const
+
 /** Outside App nobody asks, and nothing is known. */
 export const SureContext = createContext<Sure>(createSure(hire))
 
@@ -20,6 +22,14 @@ export function useTrials(): Sure {
   }))
   useEffect(() => sure.ask(plan, setup, axle, off), [sure, plan, setup, axle, off])
   useEffect(() => sure.close, [sure])
+  useEffect(() => {
+    // Told before anything comes of the key: the trials let go of the machine while the page works it out.
+    const hands = (): void => sure.hands()
+    for (const touch of TOUCHES) addEventListener(touch, hands, { capture: true, passive: true })
+    return () => {
+      for (const touch of TOUCHES) removeEventListener(touch, hands, { capture: true })
+    }
+  }, [sure])
   return sure
 }
 

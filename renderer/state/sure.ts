@@ -10,12 +10,10 @@ export interface SureAsk {
   readonly chosen: readonly string[]
 }
 
-/** To the worker: what to try, or to rest. The latest wins: it takes no block of trials more for an older one. */
-export interface SureCall {
-  readonly kind: 'trials'
-  readonly id: number
-  readonly ask: SureAsk | null
-}
+/** To the worker: what to try, or nothing any more. The latest wins: it takes no block of trials more for an older one. Or that hands move. */
+export type SureCall =
+  | { readonly kind: 'trials'; readonly id: number; readonly ask: SureAsk | null }
+  | { readonly kind: 'hands' }
 
 /** What the worker says, and in answer to which call. */
 export interface SureReply {
@@ -151,6 +149,10 @@ export function createSure(hire: () => SureHand) {
       callOff()
       if (view !== NOTHING) show(NOTHING)
       waiting = setTimeout(begin, PAUSE, { plan: asked.plan, axle: axle.id, chosen })
+    },
+    /** Somebody types or points: trials under way pause until the hands rest, whatever the key does. */
+    hands(): void {
+      if (running !== 0) hand?.postMessage({ kind: 'hands' })
     },
     /** What is known by then stays. */
     stop(): void {

@@ -15,7 +15,7 @@ const plan = seed('before-and-after.stopgap')
 class Hand implements SureHand {
   onmessage: SureHand['onmessage'] = null
   onerror: SureHand['onerror'] = null
-  calls: SureCall[] = []
+  calls: Extract<SureCall, { kind: 'trials' }>[] = []
   ended = false
   /** What was asked for, called off or not. */
   get asked(): SureAsk[] {
@@ -24,8 +24,11 @@ class Hand implements SureHand {
   get calledOff(): boolean {
     return this.calls.at(-1)?.ask === null
   }
+  /** How often it was told that hands move. */
+  hands = 0
   postMessage(call: SureCall) {
-    this.calls.push(call)
+    if (call.kind === 'hands') this.hands += 1
+    else this.calls.push(call)
   }
   terminate() {
     this.ended = true
@@ -84,6 +87,20 @@ test('the latest question wins: the one before is called off at once, the worker
   expect([hands.length, hands[0]!.ended]).toEqual([1, false])
   sure.close()
   expect(hands[0]!.ended).toBe(true)
+})
+
+test('trials under way are told that hands move, and only those', () => {
+  const { sure, hands, ask } = trials()
+  sure.hands()
+  ask(plan, 0)
+  sure.hands()
+  vi.advanceTimersByTime(600)
+  expect(hands[0]!.hands).toBe(0)
+  sure.hands()
+  expect([hands[0]!.hands, hands[0]!.calledOff]).toEqual([1, false])
+  sure.stop()
+  sure.hands()
+  expect(hands[0]!.hands).toBe(1)
 })
 
 test('tells how far it is, stops when told, and begins again', () => {
