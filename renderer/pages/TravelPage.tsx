@@ -7,7 +7,9 @@ import { Findings } from '../panels/findings/Findings.tsx'
 import { goToFinding } from '../panels/findings/go-to-finding.ts'
 import { useFindings } from '../panels/findings/use-findings.ts'
 import { goToLoad } from '../panels/measurements/go-to-load.ts'
+import { stepLoad } from '../panels/measurements/step-load.ts'
 import { offerLoads } from '../state/demands.ts'
+import { closeGesture } from '../state/edit.ts'
 import { demandsShown } from '../state/ledger.ts'
 import { comparedSetup, resultsShown, shownAxle, shownSetup, shownWheel } from '../state/selectors.ts'
 import { countLoad, focusFinding, moveWheel, openDialog } from '../state/view.ts'
@@ -47,6 +49,8 @@ export function TravelPage() {
     (): DemandActions => ({
       count: (id, counted) => countLoad(store, id, counted),
       edit: id => goToLoad(store, id),
+      step: (id, direction, big, gesture) => stepLoad(store, id, direction, big, gesture),
+      stepped: () => closeGesture(store),
       begin: () => offerLoads(store),
       roll: () => openDialog(store, { kind: 'roll' }),
     }),

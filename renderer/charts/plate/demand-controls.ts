@@ -8,6 +8,10 @@ export interface DemandActions {
   readonly count: (id: string, counted: boolean) => void
   /** Leads to a load's size among the measurements. */
   readonly edit: (id: string) => void
+  /** Makes a load a mark larger or smaller; steps of one `gesture` are undone as one. */
+  readonly step: (id: string, direction: 1 | -1, big: boolean, gesture: string) => void
+  /** The steps of a gesture are over. */
+  readonly stepped: () => void
   /** Begins with usual loads. */
   readonly begin: () => void
   /** Shows the axle in roll. */

@@ -38,7 +38,10 @@ function controls(scene: ReturnType<typeof sceneOf>) {
     act(() => root.unmount())
     host.remove()
   })
-  const actions = { count: vi.fn(), edit: vi.fn(), begin: vi.fn(), roll: vi.fn() }
+  const actions = {
+    ...{ count: vi.fn(), edit: vi.fn(), begin: vi.fn(), roll: vi.fn() },
+    ...{ step: vi.fn(), stepped: vi.fn() },
+  }
   const { offer } = placeLabels(scene, [], 0)
   act(() =>
     root.render(
@@ -85,6 +88,42 @@ test('every load is switched by its name and edited by its bar, by pointer and b
   expect(actions.edit.mock.calls).toEqual([['brake']])
   press(/^Axle in roll/)
   expect(actions.roll).toHaveBeenCalledTimes(1)
+})
+
+test('a bar is stepped by key and dragged up and down where it stands; a drag is no press', () => {
+  const { actions, named, press } = controls(sceneOf([crew, brake]))
+  const bar = named(/^Edit Two people/)
+  expect(bar.getAttribute('aria-keyshortcuts')).toBe('ArrowUp ArrowDown PageUp PageDown')
+  act(() => bar.focus())
+  press(/^Edit Two people/, 'ArrowUp')
+  press(/^Edit Two people/, 'PageDown')
+  press(/^Count Two people/, 'ArrowUp')
+  const [[, , , held]] = actions.step.mock.calls as [[string, number, boolean, string]]
+  expect(actions.step.mock.calls).toEqual([
+    ['crew', 1, false, held],
+    ['crew', -1, true, held],
+  ])
+  bar.setPointerCapture = vi.fn()
+  const pointer = (type: string, clientY: number) =>
+    act(() => {
+      const more = { bubbles: true, button: 0, buttons: 1, clientY, pointerId: 1, isPrimary: true }
+      bar.dispatchEvent(new PointerEvent(type, more))
+    })
+  pointer('pointerdown', 100)
+  pointer('pointermove', 89)
+  pointer('pointermove', 97)
+  pointer('pointerup', 97)
+  act(() => void bar.dispatchEvent(new MouseEvent('click', { bubbles: true })))
+  const dragged = actions.step.mock.calls.slice(2)
+  expect(dragged.map(([, direction]) => direction)).toEqual([1, 1, -1])
+  expect(new Set(dragged.map(([, , , gesture]) => gesture)).size).toBe(1)
+  expect(dragged[0]![3]).not.toBe(held)
+  expect(actions.edit).not.toHaveBeenCalled()
+  expect(actions.stepped).toHaveBeenCalled()
+  pointer('pointerdown', 100)
+  pointer('pointerup', 100)
+  press(/^Edit Two people/)
+  expect(actions.edit.mock.calls).toEqual([['crew']])
 })
 
 test('without loads the column offers some', () => {

@@ -1,52 +1,10 @@
-import { type KeyboardEvent, memo, type ReactNode } from 'react'
+import { memo } from 'react'
 import type { Box } from '../../placement/box.ts'
 import { type DemandActions, type HeadLink, rollLink } from '../demand-controls.ts'
 import { type DemandBar, LEAST_PITCH } from '../demands-geometry.ts'
 import type { Scene } from '../scene.ts'
 import { demandSentence } from '../sentences.ts'
-
-interface PressProps {
-  readonly label: string
-  readonly reach: Box
-  /** Pressed in or not; left out for what is only pressed. */
-  readonly on?: boolean
-  readonly onPress: () => void
-  readonly children?: ReactNode
-}
-
-/** Part of the drawing that is pressed, by pointer or by key. */
-function Press({ label, reach, on, onPress, children }: PressProps) {
-  const { x, y, width, height } = reach
-  const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key !== 'Enter' && event.key !== ' ') return
-    event.preventDefault()
-    onPress()
-  }
-  return (
-    // biome-ignore lint/a11y/useSemanticElements: a button cannot stand inside an svg
-    <g
-      className="plate-press"
-      role="button"
-      aria-pressed={on}
-      tabIndex={0}
-      aria-label={label}
-      onClick={onPress}
-      onKeyDown={onKeyDown}
-    >
-      <rect
-        className="focus-ring"
-        x={x + 1}
-        y={y + 1}
-        width={width - 2}
-        height={height - 2}
-        fill="none"
-        strokeWidth="2"
-      />
-      <rect x={x} y={y} width={width} height={height} fill="transparent" />
-      {children}
-    </g>
-  )
-}
+import { Press } from './Press.tsx'
 
 /** A line under a name; through it while the load is not counted. */
 function NameLine({ bar, baseline, size }: { bar: DemandBar; baseline: number; size: number }) {
@@ -90,7 +48,7 @@ interface DemandControlsProps {
   readonly actions: DemandActions
 }
 
-/** Loads switched on and off by their names and edited by their bars, right where they stand. */
+/** Loads switched on and off by their names and edited by their bars, right where they stand: stepped by key, dragged, or pressed for the field. */
 export const DemandControls = memo(function DemandControls({ scene, offer, actions }: DemandControlsProps) {
   const { demands, frame } = scene
   if (demands === null) return null
@@ -117,6 +75,8 @@ export const DemandControls = memo(function DemandControls({ scene, offer, actio
               label={`Edit ${demandSentence(bar.span, scene)}`}
               reach={bar.barReach}
               onPress={() => actions.edit(bar.span.id)}
+              onStep={(direction, big, gesture) => actions.step(bar.span.id, direction, big, gesture)}
+              onStepped={actions.stepped}
             />
           </g>
         ),

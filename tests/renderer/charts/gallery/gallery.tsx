@@ -13,7 +13,14 @@ if (options.has('grey')) document.documentElement.style.filter = 'grayscale(1)'
 const font = options.get('font')
 if (font !== null) document.body.style.fontFamily = font
 
-const STILL = { count: () => {}, edit: () => {}, begin: () => {}, roll: () => {} }
+const STILL = {
+  count: () => {},
+  edit: () => {},
+  step: () => undefined,
+  stepped: () => undefined,
+  begin: () => {},
+  roll: () => {},
+}
 
 function Gallery() {
   const shown = cases[options.get('case') ?? 'sample']
