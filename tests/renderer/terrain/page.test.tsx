@@ -3,10 +3,10 @@ import { act } from 'react'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { TerrainPage } from '../../../renderer/pages/TerrainPage.tsx'
 import { RunsContext } from '../../../renderer/panels/terrain/runs-context.ts'
-import { put } from '../../../renderer/state/edit.ts'
+import { put as putMeasure } from '../../../renderer/state/edit.ts'
 import { TerrainRuns } from '../../../renderer/state/terrain-runs.ts'
 import { showSetup } from '../../../renderer/state/view.ts'
-import { type Shown, show } from '../a-page.tsx'
+import { press, put, type Shown, show } from '../a-page.tsx'
 import { aPlan } from '../a-plan.ts'
 import { terrains } from './rode.ts'
 import { someRider } from './some-runs.ts'
@@ -97,6 +97,37 @@ describe('the terrain page', () => {
     expect(find<HTMLInputElement>('[aria-label="Speed on this road"]').value).toBe('25.0 mph')
   })
 
+  it('drives an own road as fast as is typed; nothing, too fast or no number is told and changes nothing', async () => {
+    const { page: shown, find, waiting, finish } = open()
+    finish()
+    const input = find<HTMLInputElement>('input[type="file"]')
+    const road = new File(['distance (m),height (m)\n0,0\n5,0.2\n10,0\n'], 'creek.csv')
+    Object.defineProperty(input, 'files', { value: [road], configurable: true })
+    act(() => void input.dispatchEvent(new Event('change', { bubbles: true })))
+    for (let i = 0; i < 200 && shown.querySelector('.road-speed') === null; i += 1)
+      await act(() => new Promise<void>(resolve => setImmediate(resolve)))
+    finish()
+    const speed = find<HTMLInputElement>('[aria-label="Speed on this road"]')
+    const said = (): string | null => shown.querySelector('.terrain-about [role="alert"]')?.textContent ?? null
+    for (const [typed, told] of [
+      ['', /^Not changed: Nothing entered\. Enter /],
+      ['0', /^Not changed: a road is driven faster than nothing and no faster than /],
+      ['900 mph', /^Not changed: a road is driven faster than nothing and no faster than /],
+      ['fast', /^Not changed: /],
+    ] as const) {
+      put(speed, typed)
+      press(speed, 'Enter')
+      expect(said(), typed).toMatch(told)
+      expect([speed.value, speed.getAttribute('aria-invalid'), waiting()], typed).toEqual([typed, 'true', []])
+      press(speed, 'Escape')
+      expect([speed.value, said()], typed).toEqual(['25.0 mph', null])
+    }
+    put(speed, '10')
+    press(speed, 'Enter')
+    expect([speed.value, said()]).toEqual(['10.0 mph', null])
+    expect(waiting().map(({ ask }) => 'speed' in ask.terrain && ask.terrain.speed)).toEqual([4.4704, 4.4704])
+  })
+
   it('tells before and after side by side, the one shown marked', () => {
     const { table, finish, page: shown } = open()
     expect(table()[1]).toEqual(['Time on the stop', '', ''])
@@ -125,7 +156,7 @@ describe('the terrain page', () => {
   it('rides anew after an edit, and only what was edited', () => {
     const { files, finish, waiting, rest } = open()
     finish()
-    act(() => void put(files.store, 'gap', 'corner.stop.gap', 0.02))
+    act(() => void putMeasure(files.store, 'gap', 'corner.stop.gap', 0.02))
     expect(waiting().map(({ ask }) => ask.driven)).toMatchObject([{ corner: { stop: { gap: 0.02 } } }])
     rest(0)
     finish()
