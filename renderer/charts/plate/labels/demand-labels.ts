@@ -59,6 +59,8 @@ export function demandValues(scene: Scene, placer: Placer): void {
       ...(up !== bar.together ? [top, bottom] : [bottom, top]),
       spot(top.y - size - 2),
       spot(bottom.y + size + 2),
+      // Below a line that is in the way of that.
+      spot(bottom.y + 2 * (size + 2)),
     ]
     placer.first([size, 10.5], small =>
       placer.at(`demand-${bar.span.id}`, placer.block(number(bar, to - from, small, plus)), spots, within),
