@@ -64,11 +64,18 @@ const marksOf = (budget: AxleBudget, other: AxleBudget | undefined): FanMarks =>
 interface Prepared {
   readonly figure: Figure
   readonly layout: Layout
+  /** A line over the drawing, which keeps clear of it. */
+  readonly note: string | null
 }
+
+/** Height of the note's line, px. */
+const NOTE = 15
 
 function prepareDrawing(axle: Axle, model: CornerModel, column: Column): Prepared {
   const figure = figureOf(axle, model)
-  return { figure, layout: layoutOf(column, extentOf(figure)) }
+  const note = column.small ? null : leanNote(stationAt(figure, 0).shrink)
+  const head = column.head + (note === null ? 0 : NOTE)
+  return { figure, layout: layoutOf({ ...column, head }, extentOf(figure)), note }
 }
 
 /** The pointer tag on the axis is drawn over the column's right edge: names keep out from under it. */
@@ -91,7 +98,7 @@ export function CornerDrawing(props: CornerDrawingProps) {
     () => prepareDrawing(axle, model, { x, width, head, height, zero, perMetre, small }),
     [axle, model, x, width, head, height, zero, perMetre, small],
   )
-  const { figure, layout } = prepared
+  const { figure, layout, note } = prepared
   const { place } = layout
   const detailPlace = useMemo(() => detailFrame(figure, layout), [figure, layout])
   const columns = useMemo(() => (small ? null : nameColumns(figure, layout)), [figure, layout, small])
@@ -113,7 +120,6 @@ export function CornerDrawing(props: CornerDrawingProps) {
   const room = width - (small ? 12 : 16) - 4
   const wordings = cornerSubtitles(figure, layout.enlargement, small)
   const subtitle = wordings.find(text => measure(text, 11, 400) <= room) ?? ''
-  const note = small ? null : leanNote(stationAt(figure, 0).shrink)
   const noteBox: Box[] = note === null ? [] : [{ x: x + 16, y: head + 8, width: measure(note, 11, 400), height: 13 }]
   const names =
     columns === null

@@ -7,6 +7,7 @@ import { cornerModel } from '../../../core/corner/corner.ts'
 import { CornerDrawing } from '../../../renderer/charts/drawing/CornerDrawing.tsx'
 import { columnFor } from './columns.ts'
 import { CORNERS, type CornerName, namedAxle } from './corners.ts'
+import { numbersIn } from './paths.ts'
 import { wideFont } from './widths.ts'
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true })
@@ -22,11 +23,15 @@ afterEach(() => {
   host.remove()
 })
 
-function prepared(name: CornerName, small = false) {
+function prepared(name: CornerName, small = false, low = false) {
   const axle = namedAxle(name)
   const model = cornerModel(axle.corner)
   const budget = axleBudget(axle, { units: 'inch' }, model)
-  const { x, width, head, height, zero, perMetre } = columnFor(model, small)
+  const column = columnFor(model, small)
+  const { x, width, head } = column
+  const [height, zero, perMetre] = low
+    ? [head + 110, head + 55, 0.2 * column.perMetre]
+    : [column.height, column.zero, column.perMetre]
   const show = (wheel: number) =>
     act(() =>
       root.render(
@@ -69,6 +74,22 @@ describe.each(Object.keys(CORNERS) as CornerName[])('%s on the page', name => {
     )
     expect(words().some(text => text.includes('travel enlarged'))).toBe(true)
   })
+})
+
+it('what leans out of the view is said on a line of its own, however low the column is', () => {
+  const leaning = (Object.keys(CORNERS) as CornerName[]).filter(name => {
+    const { model, show } = prepared(name, false, true)
+    show(model.bump)
+    const note = [...host.querySelectorAll('text')].find(text => text.textContent?.startsWith('shock leans'))
+    if (note === undefined) return false
+    const below = Number(note.getAttribute('y')) + 3
+    // The fan, which goes over to the axis at 380, is beside the words.
+    const straight = paths().filter(d => /^[\d.,\sMLZz-]+$/.test(d) && !d.includes('L380 '))
+    const highest = Math.min(...straight.flatMap(d => numbersIn(d).filter((_, i) => i % 2 === 1)))
+    expect(highest, name).toBeGreaterThan(below)
+    return true
+  })
+  expect(leaning.length).toBeGreaterThan(0)
 })
 
 describe('dragging the wheel', () => {
