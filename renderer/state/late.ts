@@ -1,8 +1,10 @@
 import type { State } from './state.ts'
 import type { Store } from './store.ts'
 
-/** What is put off waits this long, ms: what was typed is on screen by then. */
-const PAUSE = 40
+/** What is put off waits until nothing was typed for so long, ms: what was typed is on screen by then. */
+const PAUSE = 60
+/** But no longer than this, ms, while a key is held or something is dragged. */
+const LONGEST = 300
 
 /** Whether one state differs from another by what a person types or drags, and by nothing they go to or switch. */
 function onlyTyped(a: State, b: State): boolean {
@@ -26,17 +28,26 @@ function follow(store: Store): LateStore {
   const listeners = new Set<() => void>()
   let late = store.read()
   let timer: ReturnType<typeof setTimeout> | null = null
+  let behindSince = 0
   let unfollow: (() => void) | null = null
 
-  const settle = (): void => {
+  const stopWaiting = (): void => {
     if (timer !== null) clearTimeout(timer)
     timer = null
+  }
+  const wait = (): void => {
+    if (timer === null) behindSince = performance.now()
+    stopWaiting()
+    timer = setTimeout(settle, Math.min(PAUSE, behindSince + LONGEST - performance.now()))
+  }
+  const settle = (): void => {
+    stopWaiting()
     late = store.read()
     for (const hear of [...listeners]) hear()
   }
   const hear = (): void => {
     const now = store.read()
-    if (now.plan !== late.plan && onlyTyped(late, now)) timer ??= setTimeout(settle, PAUSE)
+    if (now.plan !== late.plan && onlyTyped(late, now)) wait()
     else settle()
   }
   return {
@@ -50,8 +61,7 @@ function follow(store: Store): LateStore {
       return () => {
         listeners.delete(listener)
         if (listeners.size > 0) return
-        if (timer !== null) clearTimeout(timer)
-        timer = null
+        stopWaiting()
         unfollow?.()
         unfollow = null
       }
