@@ -54,6 +54,12 @@ function proves(axle: Axle, plan: Plan, share: number, change: OneChange): void 
   // It has come to rest there, and lost none of its bump travel for it. A table's rows are joined anew through the new zero: there only about.
   if (axle.corner.linkage.kind !== 'table') expect(Math.abs(budget.static.position)).toBeLessThan(1e-6)
   expect(cornerModel(changed.corner).bump).toBeGreaterThan(cornerModel(axle.corner).bump - 1e-6)
+  if (change.kind === 'preload' && axle.corner.linkage.kind !== 'table') {
+    // By the collar alone, as the change of that name does it: the divider's ring stays where it is.
+    const turned = changeAxle(axle, [{ kind: 'settle' }, { kind: 'preload', preload: change.to! }], () => '')
+    if (turned.ok)
+      expect(Math.abs(coiloverShare(axleBudget(turned.axle, plan)) - change.after.share)).toBeLessThan(1e-6)
+  }
   if (coiloverShare(budget) < share + 1e-6) return
   // Where more than that comes out, it is a jump: a little less of the change falls short, or does not sit.
   const less = retaped(part(axle, change, 1 - 1e-6), plan)

@@ -47,7 +47,8 @@ describe('the ledger', () => {
     const { ledger, loads } = ledgerOf(['front'], [stopHard(5), bumpOf(0.03)])
     expect(loads.map(({ solved }) => solved.outcome)).toEqual(['needs two axles', 'settles'])
     expect(ledger[0]!.rows[0]).toMatchObject({ to: null, takes: null, outcome: 'needs two axles' })
-    expect(ledger[0]!.together).toMatchObject({ chosen: ['bump'], leftOut: ['brake'] })
+    expect(ledger[0]!.together).toMatchObject({ chosen: ['bump'], leftOut: ['brake'], outcome: 'settles' })
+    expect(ledger[0]!.together.takes).toBeCloseTo(0.03, 12)
   })
 
   it('has no balance for a car that rolls over', () => {
