@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { planJsonSchema } from '../../../core/plan/json-schema.ts'
 import { readPlan } from '../../../core/plan/parse.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { fieldTable, generic, specOf } from '../../../renderer/fields/field-table.ts'
@@ -30,10 +31,39 @@ const fields = new Set(
   ]),
 )
 
+interface Shape {
+  readonly type?: string
+  readonly anyOf?: readonly Shape[]
+  readonly oneOf?: readonly Shape[]
+  readonly properties?: Readonly<Record<string, Shape>>
+  readonly items?: Shape
+  readonly prefixItems?: readonly Shape[]
+}
+
+/** Where a schema takes a number, with `*` for a place in a list. */
+function numbersOf({ type, anyOf, oneOf, properties, items, prefixItems }: Shape, at = ''): string[] {
+  const inner = (key: string): string => (at === '' ? key : `${at}.${key}`)
+  const found = [
+    ...(type === 'number' || type === 'integer' ? [at] : []),
+    ...[...(anyOf ?? []), ...(oneOf ?? [])].flatMap(shape => numbersOf(shape, at)),
+    ...Object.entries(properties ?? {}).flatMap(([key, shape]) => numbersOf(shape, inner(key))),
+    ...[...(prefixItems ?? []), ...(items === undefined ? [] : [items])].flatMap(shape => numbersOf(shape, inner('*'))),
+  ]
+  return [...new Set(found)]
+}
+
 describe('the field table', () => {
   test('has a name, a unit and a way to measure for every number of every demo plan', () => {
     expect(fields.size).toBeGreaterThan(60)
     expect([...fields].filter(field => specOf(field) === null)).toEqual([])
+  })
+
+  test('has a field and a group for every number a plan may hold: what may be changed is chosen on Changes, tolerances on How sure', () => {
+    const all = numbersOf(planJsonSchema()).map(place => place.replace(/^setups\.\*\.axles\.\*\./, ''))
+    const elsewhere = /^(version|ranges\..*|tolerances\..*)$/
+    const here = all.filter(place => !elsewhere.test(place))
+    expect(here.length).toBeGreaterThan(70)
+    expect(here.filter(place => specOf(place) === null || groupOf(place) === null)).toEqual([])
   })
 
   test('has a group for each', () => {
