@@ -1,9 +1,9 @@
-import type { KeyboardEvent } from 'react'
 import { Unspoken } from '../marks/Group.tsx'
 import { Spans } from '../text/ChartText.tsx'
 import { lengthSpans, onTape } from '../text/length-spans.ts'
 import { lineWidth } from '../text/span.ts'
 import { momentOf, momentWords, readingRows, spokenMoment } from './reading.ts'
+import { TimeSlider } from './TimeSlider.tsx'
 import { heldY, type TerrainScene } from './terrain-scene.ts'
 import { shownTime } from './time-axis.ts'
 import type { TravelScene } from './travel-scene.ts'
@@ -15,95 +15,22 @@ interface TimeCursorProps {
   readonly onPlay: () => void
 }
 
-/** Steps of the keys, s. */
-const STEP = 0.02
-const PAGE = 0.5
-
-/** Where a key takes the time to; null for a key that does not move it. */
-export function timeAfterKey(key: string, time: number, duration: number): number | null {
-  const steps: Readonly<Record<string, number>> = {
-    ArrowRight: STEP,
-    ArrowUp: STEP,
-    ArrowLeft: -STEP,
-    ArrowDown: -STEP,
-    PageUp: PAGE,
-    PageDown: -PAGE,
-  }
-  if (key === 'Home') return 0
-  if (key === 'End') return duration
-  const step = steps[key]
-  return step === undefined ? null : Math.min(duration, Math.max(0, time + step))
-}
-
-/** The moment shown: a line through trace and forces with its time on the axis; drag it, or step it with the keys. */
+/** The moment shown: drag it, or step it with the keys. */
 export function TimeCursor({ scene, time, onTime, onPlay }: TimeCursorProps) {
-  const { frame, axis, view, duration, time: across, measure } = scene
-  const { type } = frame
-  const x = across.x(Math.min(across.window.to, Math.max(across.window.from, time)))
-  const text = `${shownTime(time)} s`
-  const width = measure(text, type.axis, 600) + 12
-  const tag = { top: frame.forces.bottom + 2, height: frame.small ? 15 : 17 }
-  const middle = Math.min(Math.max(x, frame.trace.x + width / 2 + 2), frame.trace.right - width / 2)
+  const { axis, view } = scene
   const here = momentOf(view.shown, time)
   const there = momentOf(view.other, time)
-  const keys = (event: KeyboardEvent): void => {
-    if (event.altKey || event.ctrlKey || event.metaKey) return
-    const next = event.key === ' ' ? time : timeAfterKey(event.key, time, duration)
-    if (next === null) return
-    event.preventDefault()
-    event.stopPropagation()
-    if (event.key === ' ') onPlay()
-    else if (next !== time) onTime(next)
-  }
   return (
-    <g
-      className="time-cursor"
-      role="slider"
-      tabIndex={0}
-      aria-label="Time"
-      aria-orientation="horizontal"
-      aria-valuemin={0}
-      aria-valuemax={Math.round(duration * 100) / 100}
-      aria-valuenow={Math.round(time * 100) / 100}
-      aria-valuetext={spokenMoment(view, time)}
-      onKeyDown={keys}
-    >
-      <path d={`M${x} ${frame.head}V${tag.top}`} stroke="var(--ink)" strokeWidth="1.25" />
-      {there === null ? null : (
-        <circle
-          cx={x}
-          cy={heldY(axis, view.other!.model, there.wheel)}
-          r="3"
-          fill="var(--sheet)"
-          stroke="var(--ink)"
-          strokeWidth="1.25"
-        />
-      )}
-      {here === null ? null : (
-        <circle cx={x} cy={heldY(axis, view.shown.model, here.wheel)} r="3.6" fill="var(--ink)" />
-      )}
-      <rect
-        className="focus-ring"
-        x={middle - width / 2 - 3.5}
-        y={tag.top - 3.5}
-        width={width + 7}
-        height={tag.height + 7}
-        fill="none"
-        stroke="none"
-        strokeWidth="2"
-      />
-      <rect x={middle - width / 2} y={tag.top} width={width} height={tag.height} fill="var(--ink)" />
-      <text
-        x={middle}
-        y={tag.top + tag.height / 2 + 3.8}
-        textAnchor="middle"
-        fontSize={type.axis}
-        fontWeight="600"
-        fill="var(--sheet)"
-      >
-        {text}
-      </text>
-    </g>
+    <TimeSlider
+      scene={scene}
+      start={0}
+      time={time}
+      spoken={spokenMoment(view, time)}
+      here={here === null ? null : heldY(axis, view.shown.model, here.wheel)}
+      there={there === null ? null : heldY(axis, view.other!.model, there.wheel)}
+      onTime={onTime}
+      onPlay={onPlay}
+    />
   )
 }
 

@@ -1,6 +1,6 @@
-import { useRef } from 'react'
 import { together } from '../../../core/changes/shelf-parts.ts'
 import { formatShelf } from '../../../core/plan/shelf-file.ts'
+import { FileButton } from '../../fields/FileButton.tsx'
 import type { KeptShelf } from '../../state/shelf.ts'
 import { handOut } from '../sheets/hand-out.ts'
 import { bringShelf } from './bring.ts'
@@ -13,7 +13,6 @@ interface Props {
 
 /** The shelf as a file for another machine or another person, and back. */
 export function ShelfFiles({ kept, onTold }: Props) {
-  const input = useRef<HTMLInputElement>(null)
   const bring = async (file: File): Promise<void> => {
     const brought = await bringShelf(file)
     if (!brought.ok) {
@@ -37,20 +36,12 @@ export function ShelfFiles({ kept, onTold }: Props) {
       >
         Export
       </button>
-      <button type="button" className="plain" onClick={() => input.current?.click()}>
-        Import
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
+      <FileButton
+        name="Import"
+        className="plain"
+        what="Shelf file"
         accept=".json,application/json"
-        aria-label="Shelf file"
-        onChange={event => {
-          const file = event.currentTarget.files?.[0]
-          event.currentTarget.value = ''
-          if (file !== undefined) void bring(file)
-        }}
+        onFile={file => void bring(file)}
       />
     </>
   )

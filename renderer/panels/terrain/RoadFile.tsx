@@ -1,4 +1,4 @@
-import { useRef } from 'react'
+import { FileButton } from '../../fields/FileButton.tsx'
 
 interface Props {
   readonly name: string
@@ -6,31 +6,12 @@ interface Props {
   readonly onFile: (file: File) => void
 }
 
-/** A button that takes a road from a file of this computer. */
-export function RoadFile({ name, className, onFile }: Props) {
-  const input = useRef<HTMLInputElement>(null)
-  return (
-    <>
-      <button
-        type="button"
-        className={className}
-        title="A CSV file: distance and height, its first line such as “distance (m),height (m)”"
-        onClick={() => input.current?.click()}
-      >
-        {name}
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        accept=".csv,.tsv,.txt,text/csv,text/plain"
-        aria-label="Road file"
-        onChange={event => {
-          const file = event.currentTarget.files?.[0]
-          event.currentTarget.value = ''
-          if (file !== undefined) onFile(file)
-        }}
-      />
-    </>
-  )
-}
+/** A button that takes a road. */
+export const RoadFile = (props: Props) => (
+  <FileButton
+    {...props}
+    what="Road file"
+    accept=".csv,.tsv,.txt,text/csv,text/plain"
+    title="A CSV file: distance and height, its first line such as “distance (m),height (m)”"
+  />
+)

@@ -4,7 +4,7 @@ import { histogramSentence, traceSentence } from '../../../renderer/charts/terra
 import { shownShare } from '../../../renderer/charts/terrain/shown-share.ts'
 import { type SweepView, sweepGeometry } from '../../../renderer/charts/terrain/sweep-geometry.ts'
 import { sweepSentence } from '../../../renderer/charts/terrain/sweep-words.ts'
-import { timeAfterKey } from '../../../renderer/charts/terrain/TimeCursor.tsx'
+import { timeAfterKey } from '../../../renderer/charts/terrain/TimeSlider.tsx'
 import { terrainScene } from '../../../renderer/charts/terrain/terrain-scene.ts'
 import { describeTerrain } from '../../../renderer/panels/terrain/describe.ts'
 import { figureRows, spokenFigures } from '../../../renderer/panels/terrain/figures.ts'
