@@ -37,6 +37,21 @@ export interface Recording {
   readonly kept: string | null
 }
 
+/** Nothing is known of it yet. */
+export const emptyRecording = {
+  looked: null,
+  fingerprint: null,
+  reading: null,
+  longestPause: null,
+  columns: [],
+  channels: [],
+  taken: [],
+  found: null,
+  trouble: null,
+  recipe: null,
+  kept: null,
+} as const satisfies Partial<Recording>
+
 /** Columns whose numbers are wanted, each once. */
 export const wantedColumns = (channels: readonly ChannelChoice[]): number[] => [
   ...new Set(channels.map(({ column }) => column)),

@@ -1,13 +1,12 @@
-import { formatRecipes, readRecipes } from '../../core/plan/recipe-file.ts'
 import type { AxleId, PlanRun } from '../../core/plan/schema.ts'
 import type { ChannelChoice } from '../../core/runs/channel.ts'
 import { guessChannels } from '../../core/runs/choose.ts'
 import type { Encoding } from '../../core/runs/encoding.ts'
 import type { Reading } from '../../core/runs/reading.ts'
-import { type Recipe, recipeFor, recipeOf } from '../../core/runs/recipe.ts'
 import type { Asking, RunClient } from '../workers/run-client.ts'
 import type { Looked } from '../workers/run-messages.ts'
-import { type Recording, wantedColumns, whyNotRead } from './recording.ts'
+import { RecipeMemory, type RecipeShelf } from './recipe-memory.ts'
+import { emptyRecording, type Recording, wantedColumns, whyNotRead } from './recording.ts'
 
 export interface RecordingsView {
   readonly runs: readonly Recording[]
@@ -17,15 +16,6 @@ export interface RecordingsView {
 
 /** Runs held at once: what each takes of memory is bound, and so is how many there are. */
 export const MOST_OPEN = 4
-/** Recipes remembered; the oldest go first. */
-const MOST_RECIPES = 100
-
-/** Where recipes are remembered from one start to the next. */
-export interface RecipeShelf {
-  read(): Promise<string>
-  keep(text: string): Promise<void>
-}
-
 const lost = 'Its numbers are not held any more. Open it again.'
 
 /** The recorded runs of a window. Their numbers are with the worker; one file is read at a time, the one asked for last. */
@@ -33,19 +23,16 @@ export class Recordings {
   private view: RecordingsView = { runs: [], shown: null }
   private readonly listeners = new Set<() => void>()
   private readonly asking = new Map<string, Asking<unknown>>()
-  private recipes: readonly Recipe[] = []
-  private readonly recipesRead: Promise<void>
-  /** Calibrations as they were used, with zero and sign, by run and place in its channels. */
-  private readonly used = new Map<string, Map<number, ChannelChoice['calibration']>>()
+  private readonly recipes: RecipeMemory
   private document: string | null = null
   private readonly lookedInto = new Set<string>()
   private next = 1
 
   constructor(
     readonly client: RunClient,
-    private readonly shelf: RecipeShelf,
+    shelf: RecipeShelf,
   ) {
-    this.recipesRead = this.readRecipes()
+    this.recipes = new RecipeMemory(shelf)
   }
 
   readonly read = (): RecordingsView => this.view
@@ -101,7 +88,7 @@ export class Recordings {
 
   close(id: string): void {
     this.cancel(id)
-    this.used.delete(id)
+    this.recipes.forget(id)
     this.client.ask({ kind: 'close', run: id })
     const runs = this.view.runs.filter(run => run.id !== id)
     this.write({ runs, shown: this.view.shown === id ? (runs.at(-1)?.id ?? null) : this.view.shown })
@@ -138,36 +125,21 @@ export class Recordings {
     return end.kind === 'answer' ? end.answer : null
   }
 
-  private async readRecipes(): Promise<void> {
-    const read = readRecipes(await this.shelf.read())
-    this.recipes = read.ok ? read.recipes : []
-  }
-
   /** Looks at a file. One of a kind that was read before is read at once, in the same way. */
   async open(file: File, axles: readonly AxleId[], driven: string): Promise<void> {
     for (const { id, work } of this.view.runs) if (work?.kind === 'reading') this.cancel(id)
     const id = this.add({
+      ...emptyRecording,
       name: file.name.replace(/\.[^.]*$/, '') || file.name,
       driven,
       file,
       source: file.name,
-      looked: null,
-      fingerprint: null,
-      reading: null,
-      longestPause: null,
-      columns: [],
-      channels: [],
-      taken: [],
-      found: null,
       work: { kind: 'looking', share: 0 },
-      trouble: null,
-      recipe: null,
-      kept: null,
     })
-    await this.recipesRead
+    await this.recipes.ready
     const looked = await this.look(id, null, null)
     if (looked === null) return
-    const recipe = recipeFor(this.recipes, looked.detected.fingerprint)
+    const recipe = this.recipes.find(looked.detected.fingerprint)
     const { fingerprint, columns, reading } = looked.detected
     if (recipe === null) {
       this.change(id, { fingerprint, channels: guessChannels(columns, reading.time, axles) })
@@ -228,9 +200,9 @@ export class Recordings {
   }
 
   setChannels(id: string, channels: readonly ChannelChoice[]): void {
-    this.used.delete(id)
+    this.recipes.forget(id)
     this.change(id, { channels, kept: null, trouble: null })
-    this.remember(id)
+    this.recipes.remember(this.find(id))
   }
 
   rename(id: string, name: string): void {
@@ -262,28 +234,13 @@ export class Recordings {
     }
     const { ok: _, ...found } = read
     this.change(id, { found, taken })
-    this.remember(id)
+    this.recipes.remember(this.find(id))
   }
 
   /** A channel was laid with a calibration: it is how the next file of its kind is read. */
   wasUsed(id: string, at: number, calibration: ChannelChoice['calibration']): void {
-    this.used.set(id, (this.used.get(id) ?? new Map()).set(at, calibration))
-    this.remember(id)
-  }
-
-  /** Remembers how a file was read, for the next of its kind. */
-  private remember(id: string): void {
-    const run = this.find(id)
-    if (run === null || run.reading === null || run.fingerprint === null || run.found === null) return
-    const channels = run.channels.map((channel, i) => ({
-      ...channel,
-      calibration: this.used.get(id)?.get(i) ?? channel.calibration,
-    }))
-    const recipe = recipeOf(run.source, run.fingerprint, run.reading, channels)
-    const before = recipeFor(this.recipes, run.fingerprint)
-    if (before !== null && JSON.stringify({ ...before, name: '' }) === JSON.stringify({ ...recipe, name: '' })) return
-    this.recipes = [...this.recipes.filter(each => each !== before), recipe].slice(-MOST_RECIPES)
-    void this.shelf.keep(formatRecipes(this.recipes))
+    this.recipes.wasUsed(id, at, calibration)
+    this.recipes.remember(this.find(id))
   }
 
   /** Takes up a run that was kept beside the plan. @param kept as the plan has it; null for one that has changed since */
@@ -293,22 +250,12 @@ export class Recordings {
     asPlanned: boolean,
   ): Promise<boolean> {
     const id = this.add({
+      ...emptyRecording,
       name: run.name,
       driven: run.setup,
       file: null,
       source: run.file,
-      looked: null,
-      fingerprint: null,
-      reading: null,
-      longestPause: null,
-      columns: [],
-      channels: [],
-      taken: [],
-      found: null,
       work: { kind: 'opening', share: 0 },
-      trouble: null,
-      recipe: null,
-      kept: null,
     })
     const restored = await this.ask(id, 'opening', this.client.ask<'restore'>({ kind: 'restore', run: id, base64 }))
     if (restored === null) return false
