@@ -9,6 +9,7 @@ import { FieldError } from './FieldError.tsx'
 import type { FieldSpec } from './field-spec.ts'
 import { fieldTable, generic } from './field-table.ts'
 import { MeasureField } from './MeasureField.tsx'
+import { wantedAt } from './refusals.ts'
 import { pastedCells, rowAfter, sortedBy, type TableRow } from './table-rows.ts'
 
 interface Props {
@@ -24,6 +25,12 @@ interface Props {
 }
 
 const none: readonly TableRow[] = []
+
+/** The row a problem is in, as people count them; nothing where it is the whole table's. */
+const rowOf = (path: string): string => {
+  const row = /\[(\d+)\]\.\w+$/.exec(path)?.[1]
+  return row === undefined ? '' : `in row ${Number(row) + 1}, `
+}
 
 /** Rows of numbers. Enter goes down, Alt with an arrow goes up or down, Ctrl+Enter adds a row, Ctrl+Delete takes one out; a spreadsheet's cells can be pasted. */
 export function TableField({ field, name, columns, fewest, first }: Props) {
@@ -42,7 +49,9 @@ export function TableField({ field, name, columns, fewest, first }: Props) {
   const write = (label: string, next: readonly TableRow[]): boolean => {
     const problems = put(store, `${name}: ${label}`, field, next)
     const problem = problems[0]
-    setTrouble(problem === undefined ? '' : `Not changed: right would be ${problem.wanted}.`)
+    setTrouble(
+      problem === undefined ? '' : `Not changed: ${rowOf(problem.path)}right would be ${wantedAt(problem, system)}.`,
+    )
     return problem === undefined
   }
 

@@ -66,6 +66,12 @@ export function saidOf(problem: Problem, quantity: Quantity, system: System, fie
 
 const tail = (path: string): string => normal(path).replace(/^setups\.\d+\.axles\.\d+\./, '')
 
+/** What a problem of the plan wants, wherever it is, in the units on screen. */
+export function wantedAt(problem: Problem, system: System): string {
+  const spec = specOf(tail(problem.path))
+  return spec === null ? problem.wanted : wantedWords(problem, spec.quantity, system)
+}
+
 /** What is wrong where nothing was typed: with another value of the plan, which goes by its own name and units. */
 export function saidElsewhere(problem: Problem, system: System): Said {
   const other = specOf(tail(problem.path))

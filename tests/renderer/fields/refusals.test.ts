@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { INCH } from '../../../core/units/constants.ts'
 import { fieldTable, generic } from '../../../renderer/fields/field-table.ts'
-import { refusalOf, unreadable } from '../../../renderer/fields/refusals.ts'
+import { refusalOf, unreadable, wantedAt } from '../../../renderer/fields/refusals.ts'
 import { put } from '../../../renderer/state/edit.ts'
 import { placeOf } from '../../../renderer/state/selectors.ts'
 import { aStore } from '../some-files.ts'
@@ -48,6 +48,15 @@ test.each([
 
 test('the same in metric units', () => {
   expect(said('corner.shock.showing', 17 * INCH, 'metric')).toContain('More than 355.6 mm of stroke.')
+})
+
+test('a row of a table that does not rise is told in the units on screen', () => {
+  const path = 'setups[0].axles[0].corner.linkage.rows[3].shock'
+  const bound = { side: 'above', limit: 2 * INCH, of: 'the one before it' } as const
+  const problem = { path, found: '0.04', wanted: 'more than the one before it, 0.0508', bound }
+  expect(wantedAt(problem, 'inch')).toBe('more than the one before it, 2 in')
+  expect(wantedAt(problem, 'metric')).toBe('more than the one before it, 50.8 mm')
+  expect(wantedAt({ ...problem, path: 'setups[0].axles' }, 'inch')).toBe(problem.wanted)
 })
 
 test('an entry that is no measure is split into what is wrong and what would be right', () => {
