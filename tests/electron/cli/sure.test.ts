@@ -76,9 +76,7 @@ describe('stopgap budget --sure', { timeout: 20_000 }, () => {
       expect(text.out).toContain(`\n  ${name} `)
     expect(text.out).toMatch(/“Payload” takes +\+?1\d\.\d mm/)
     expect(text.out).toMatch(/left before the stop +\d\d\.\d mm +\d\d\.\d mm +\d\d\.\d mm\n/)
-    expect(text.out).toMatch(
-      /reach\s+the\s+stop\s+in\s+under\s+1\s+%\s+and\s+full\s+bump\s+in\s+under\s+1\s+%/,
-    )
+    expect(text.out).toMatch(/reach\s+the\s+stop\s+in\s+under\s+1\s+%\s+and\s+full\s+bump\s+in\s+under\s+1\s+%/)
     expect(Math.max(...text.out.split('\n').map(line => line.length))).toBeLessThanOrEqual(80)
     const { ledger } = JSON.parse(json.out).setups[0].axles[0].sure
     expect(Object.keys(ledger.figures)).toEqual(['rows.carry', 'together', 'place', 'beforeStop', 'beforeBump'])
