@@ -7,21 +7,15 @@ import type { Asking, RunClient } from '../workers/run-client.ts'
 import type { Looked } from '../workers/run-messages.ts'
 import { RecipeMemory, type RecipeShelf } from './recipe-memory.ts'
 import { emptyRecording, type Recording, wantedColumns, whyNotRead } from './recording.ts'
-
-export interface RecordingsView {
-  readonly runs: readonly Recording[]
-  /** Id of the one looked at. */
-  readonly shown: string | null
-}
+import { RecordingList } from './recording-list.ts'
 
 /** Runs held at once: what each takes of memory is bound, and so is how many there are. */
 export const MOST_OPEN = 4
+
 const lost = 'Its numbers are not held any more. Open it again.'
 
 /** The recorded runs of a window. Their numbers are with the worker; one file is read at a time, the one asked for last. */
-export class Recordings {
-  private view: RecordingsView = { runs: [], shown: null }
-  private readonly listeners = new Set<() => void>()
+export class Recordings extends RecordingList {
   private readonly asking = new Map<string, Asking<unknown>>()
   private readonly recipes: RecipeMemory
   private document: string | null = null
@@ -32,32 +26,8 @@ export class Recordings {
     readonly client: RunClient,
     shelf: RecipeShelf,
   ) {
+    super()
     this.recipes = new RecipeMemory(shelf)
-  }
-
-  readonly read = (): RecordingsView => this.view
-
-  readonly subscribe = (hear: () => void): (() => void) => {
-    this.listeners.add(hear)
-    return () => this.listeners.delete(hear)
-  }
-
-  private write(next: RecordingsView): void {
-    this.view = next
-    for (const hear of [...this.listeners]) hear()
-  }
-
-  find(id: string): Recording | null {
-    return this.view.runs.find(run => run.id === id) ?? null
-  }
-
-  change(id: string, part: Partial<Recording>): void {
-    if (this.find(id) === null) return
-    this.write({ ...this.view, runs: this.view.runs.map(run => (run.id === id ? { ...run, ...part } : run)) })
-  }
-
-  show(id: string): void {
-    this.write({ ...this.view, shown: id })
   }
 
   /** The worker broke with all it held. */
