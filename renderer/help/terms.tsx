@@ -307,6 +307,7 @@ export const termGroups: readonly { readonly name: string; readonly terms: reado
         says: [
           'Each load, such as people, braking or a corner, uses some of the coilover zone. The balance is what they leave before the stop comes in.',
           'Loads that come together are worked out together, not added up.',
+          'A name switches its load on and off. Its bar is dragged, stepped with the arrow keys, or pressed to type its size.',
         ],
         picture: pictured(<draw.Demands />),
       },
@@ -374,6 +375,7 @@ export const termGroups: readonly { readonly name: string; readonly terms: reado
         name: 'How sure',
         says: [
           'No tape is read exactly. The plan is worked out many times, each measurement a little off, to see how far each result can be out, and which measurement to take again first.',
+          'No end means that the gas may run out before the travel does: the stop is then as good as solid, and no number says how hard it hits. Measure its gas volume.',
         ],
         picture: pictured(<draw.Heap />),
       },
