@@ -42,6 +42,27 @@ test.describe('a car on its stops', () => {
     await expect.poll(() => demands(window).getAttribute('aria-label')).not.toBe(before)
   })
 
+  test('a bar is moved where it stands, by key and by hand, each hold undone as one', async ({ window }) => {
+    const bar = window.getByRole('button', { name: /^Edit Hard corner/ })
+    const size = () => bar.getAttribute('aria-label')
+    const before = await size()
+    await bar.focus()
+    await bar.press('ArrowUp')
+    await bar.press('ArrowUp')
+    await expect.poll(size).not.toBe(before)
+    const stepped = await size()
+    const { x, y, width, height } = (await bar.boundingBox())!
+    await window.mouse.move(x + width / 2, y + height / 2)
+    await window.mouse.down()
+    await window.mouse.move(x + width / 2, y + height / 2 + 40, { steps: 5 })
+    await window.mouse.up()
+    await expect.poll(size).not.toBe(stepped)
+    await undoButton(window).click()
+    await expect.poll(size).toBe(stepped)
+    await undoButton(window).click()
+    await expect.poll(size).toBe(before)
+  })
+
   test('the axle in roll is reached from its column and told in words', async ({ window }, info) => {
     await window.getByRole('button', { name: 'Axle in roll' }).first().click()
     const dialog = window.getByRole('dialog', { name: 'Rear axle in roll' })
