@@ -12,12 +12,20 @@ export type Root =
  * A root of f between a and b by Brent's method (R. P. Brent, Algorithms for Minimization without Derivatives, 1973, ch. 4).
  * @param f continuous; f(a) and f(b) of opposite sign, or zero
  * @param tolerance widest bracket to stop at, in the unit of a and b, more than 0
+ * @param fAtA, fAtB f(a) and f(b), where they are known
  */
-export function findRoot(f: (x: number) => number, a: number, b: number, tolerance: number): Root {
+export function findRoot(
+  f: (x: number) => number,
+  a: number,
+  b: number,
+  tolerance: number,
+  fAtA = f(a),
+  fAtB = f(b),
+): Root {
   let previous = a
   let best = b
-  let fPrevious = f(a)
-  let fBest = f(b)
+  let fPrevious = fAtA
+  let fBest = fAtB
   if (fPrevious === 0) return { found: true, at: a, width: 0 }
   if (fBest === 0) return { found: true, at: b, width: 0 }
   if (fPrevious > 0 === fBest > 0) return { found: false, reason: 'same sign at both ends' }

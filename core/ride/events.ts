@@ -12,8 +12,8 @@ const ONCE = [1]
 /** An event due already at the start of a step is taken this far along it. */
 export const AT_ONCE = 1e-6
 
-/** How closely an event is located, as a share of the step. */
-const SHARE = 1e-8
+/** How closely an event is located, as a share of the step: to less than half a microsecond. */
+const SHARE = 1e-5
 
 /** Looks out for what happens in a step, and finds where in it the first thing does. */
 export class Events {
@@ -88,8 +88,8 @@ export class Events {
     }
   }
 
-  /** Where between two shares a watch is passed. */
-  private passed(place: number, from: number, to: number): number {
+  /** Where between two shares a watch is passed, whose values there are known. */
+  private passed(place: number, from: number, to: number, atFrom: number, atTo: number): number {
     const root = findRoot(
       share => {
         this.lookAt(share, this.there)
@@ -98,6 +98,8 @@ export class Events {
       from,
       to,
       SHARE,
+      atFrom,
+      atTo,
     )
     return Math.max(AT_ONCE, root.found ? Math.min(to, root.at + root.width) : to)
   }
@@ -154,7 +156,7 @@ export class Events {
         this.share = AT_ONCE
         return place
       }
-      const share = this.passed(place, from, to)
+      const share = this.passed(place, from, to, was[place]!, is[place]!)
       if (first < 0 || share < this.share) {
         first = place
         this.share = share
@@ -166,7 +168,7 @@ export class Events {
       if (is[place]! >= 0 || was[place]! >= 0) continue
       this.lookAt(this.share, there)
       if (there[place]! < 0) continue
-      this.share = this.passed(place, from, this.share)
+      this.share = this.passed(place, from, this.share, was[place]!, there[place]!)
       first = place
     }
     return first

@@ -87,8 +87,10 @@ class Run {
     this.solver = new DormandPrince(
       (time, state, slopes) => {
         this.evaluations += 1
-        vehicle.slopes(time, state, slopes)
-        if (this.solver.stage === 2 || this.solver.stage === 3) this.events.stage(state)
+        const { stage } = this.solver
+        // The second look of a step has no weight at its end.
+        vehicle.slopes(time, state, slopes, stage !== 1)
+        if (stage === 2 || stage === 3) this.events.stage(state)
       },
       vehicle.steered,
       vehicle.size,

@@ -19,6 +19,11 @@ export class TimeIn {
     let i = this.here
     while (low < edges[i]!) i -= 1
     while (low >= edges[i + 1]!) i += 1
+    if (high < edges[i + 1]!) {
+      seconds[i]! += time
+      this.here = i
+      return
+    }
     const perMetre = time / (high - low)
     let reached = low
     while (high >= edges[i + 1]!) {
@@ -26,7 +31,7 @@ export class TimeIn {
       reached = edges[i + 1]!
       i += 1
     }
-    seconds[i]! += reached === low ? time : (high - reached) * perMetre
+    seconds[i]! += (high - reached) * perMetre
     this.here = i
   }
 }

@@ -168,7 +168,8 @@ export class Vehicle {
     return sum
   }
 
-  readonly slopes = (time: number, state: Float64Array, slopes: Float64Array): void => {
+  /** @param carries whether what is carried is asked for too */
+  slopes(time: number, state: Float64Array, slopes: Float64Array, carries = true): void {
     const { corners, count, steered } = this
     this.look(time, state)
     for (let i = 0; i < count; i += 1) {
@@ -180,6 +181,7 @@ export class Vehicle {
       slopes[s + STATE.wheel] = heightSpeed
       slopes[s + STATE.wheelSpeed] = corner.wheelAcceleration
       slopes[s + STATE.stop] = corner.modes.stop === 'apart' ? -corner.stop!.extensionSpeed(state[s + STATE.stop]!) : 0
+      if (!carries) continue
       const c = steered + CARRIES * i
       slopes[c + CARRIED.damper] = corner.damper * corner.speed
       slopes[c + CARRIED.stop] = corner.stopAtWheel * corner.speed
