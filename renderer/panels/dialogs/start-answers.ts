@@ -85,8 +85,11 @@ const answerAt: Readonly<Record<string, Entry>> = {
 function answerFor(path: string, form: StartForm): Entry {
   const field = normal(path).replace(/^setups\.0\.axles\.0\./, '')
   const entry = answerAt[field] ?? (field.startsWith('corner.springs') ? 'main' : 'stroke')
-  if (form.ratios === 'known' && entry === 'shockClosed') return 'ratioShock'
-  return form.ratios === 'known' && entry === 'gapClosed' ? 'ratioStop' : entry
+  const ofStop = form.stop === 'yes' && entry === 'gapClosed'
+  // Without a stop its ratio is that of the shock.
+  if (entry === 'shockClosed' || entry === 'gapClosed')
+    return form.ratios === 'known' ? (ofStop ? 'ratioStop' : 'ratioShock') : ofStop ? 'gapClosed' : 'shockClosed'
+  return entry
 }
 
 /** A plan from what was typed, or what is wrong with it, entry by entry. */
