@@ -261,6 +261,20 @@ describe('what a finding says', () => {
     expect(Object.values(finding!.values).every(Number.isFinite)).toBe(true)
   })
 
+  it('what would read as nothing in millimetres is less than a tenth of one', () => {
+    const axle: Axle = {
+      id: 'front',
+      suspension: 'independent',
+      track: 1.5,
+      antiRollRate: 0,
+      corner: plainCorner({ ...settled, ...main(20, -0.001) }),
+    }
+    const { message } = axleBudget(axle, { units: 'metric' }).findings.find(
+      ({ id }) => id === 'springs-loose-at-droop',
+    )!
+    expect(message).toBe('At full droop the springs hang loose by less than 0.1 mm: they can leave their seats.')
+  })
+
   it('a ride height half an inch off is a caution, and a shade less a note', () => {
     const severity = (pounds: number) =>
       found({ cornerMass: pounds * POUND }).find(({ id }) => id === 'off-ride-height')?.severity
