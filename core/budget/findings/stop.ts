@@ -17,7 +17,7 @@ const TOGETHER = INCH / 2
 /** Less than this is nothing on a tape, m: half a sixteenth. */
 const SMALLEST = INCH / 32
 
-/** How far off an assumed gas volume may well be. */
+/** A tenth either way shows what hangs on a gas volume; one that is only assumed may well be further off (core/tolerance/usual.ts). */
 const VOLUME_DOUBT = 0.1
 
 export const littleCoilover: Rule = ({ model, figures, targets, say }): Finding | null => {
