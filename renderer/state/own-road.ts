@@ -1,6 +1,8 @@
+import type { UnitSystem } from '../../core/plan/schema.ts'
 import { type MeasuredCourse, measuredTime } from '../../core/ride/measured-road.ts'
 import { readRoad } from '../../core/ride/road-text.ts'
 import { MILE_PER_HOUR } from '../../core/units/constants.ts'
+import { formatMeasure } from '../../core/units/format.ts'
 import type { Store } from './store.ts'
 
 /** A road somebody brought from a file, for as long as the window is open: a plan does not hold one. */
@@ -48,9 +50,13 @@ const MOST_PLACES = 200_000
 type Brought = { readonly ok: true; readonly road: MeasuredCourse } | { readonly ok: false; readonly why: string }
 
 /** Why a road cannot be driven at a speed; null when it can. */
-export function whyNotDriven(profile: MeasuredCourse['profile'], speed: number): string | null {
+export function whyNotDriven(
+  profile: MeasuredCourse['profile'],
+  speed: number,
+  units: UnitSystem = 'metric',
+): string | null {
   if (!(speed >= SPEEDS.least && speed <= SPEEDS.most))
-    return 'a road is driven faster than nothing and no faster than 200 m/s'
+    return `a road is driven faster than nothing and no faster than ${formatMeasure(SPEEDS.most, 'speed', units, { unit: true })}`
   const time = measuredTime({ profile, speed })
   return time > LONGEST_TIME
     ? `it would take ${Math.round(time)} s at that speed; right would be no more than ${LONGEST_TIME} s: faster, or a shorter road`

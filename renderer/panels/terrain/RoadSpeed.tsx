@@ -13,7 +13,7 @@ export function RoadSpeed({ road, units }: { readonly road: MeasuredCourse; read
   const [trouble, setTrouble] = useState<string | null>(null)
   const write = (text: string): void => {
     const speed = parseMeasure(text, 'speed', units)
-    const why = speed.ok ? whyNotDriven(road.profile, speed.value) : speed.problem
+    const why = speed.ok ? whyNotDriven(road.profile, speed.value, units) : speed.problem
     setTrouble(why)
     if (speed.ok && why === null) {
       setTyped(null)
@@ -43,9 +43,9 @@ export function RoadSpeed({ road, units }: { readonly road: MeasuredCourse; read
         />
       </label>
       {trouble === null ? null : (
-        <span className="trouble" role="alert">
+        <p className="road-trouble speed-trouble" role="alert">
           Not changed: {trouble}
-        </span>
+        </p>
       )}
     </>
   )

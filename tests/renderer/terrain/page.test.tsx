@@ -111,8 +111,8 @@ describe('the terrain page', () => {
     const said = (): string | null => shown.querySelector('.terrain-about [role="alert"]')?.textContent ?? null
     for (const [typed, told] of [
       ['', /^Not changed: Nothing entered\. Enter /],
-      ['0', /^Not changed: a road is driven faster than nothing and no faster than /],
-      ['900 mph', /^Not changed: a road is driven faster than nothing and no faster than /],
+      ['0', /^Not changed: a road is driven faster than nothing and no faster than 447\.4 mph$/],
+      ['900 mph', /^Not changed: a road is driven faster than nothing and no faster than 447\.4 mph$/],
       ['fast', /^Not changed: /],
     ] as const) {
       put(speed, typed)
