@@ -8,7 +8,7 @@ import type { FieldSpec } from './field-spec.ts'
 import { specOf } from './field-table.ts'
 
 /** What is wrong with an entry, and what would be right. */
-export type Said = Omit<Refusal, 'text'>
+type Said = Omit<Refusal, 'text'>
 
 /** A limit as its field would show it, with its unit. */
 const shown = (limit: number, quantity: Quantity, system: System): string =>

@@ -7,7 +7,7 @@ import { firstChosen } from '../../core/changes/usual-ranges.ts'
 import { changeWords } from '../../core/changes/words.ts'
 import type { Axle, Setup } from '../../core/plan/schema.ts'
 import { ProposalMap } from '../charts/map/ProposalMap.tsx'
-import { type Said, saidElsewhere } from '../fields/refusals.ts'
+import { saidElsewhere } from '../fields/refusals.ts'
 import { BeforeAfter, type Side } from '../panels/changes/BeforeAfter.tsx'
 import { ByHand } from '../panels/changes/ByHand.tsx'
 import { CandidateList } from '../panels/changes/CandidateList.tsx'
@@ -57,7 +57,7 @@ interface Props {
 /** What came of making a candidate a setup: told until that setup is undone or another is compared. */
 type Took =
   | { readonly kind: 'made'; readonly id: string | null; readonly words: string }
-  | { readonly kind: 'refused'; readonly words: Said }
+  | { readonly kind: 'refused'; readonly words: string }
 
 function Changing({ axle, setup, way, onWay }: Props) {
   const store = useStore()
@@ -93,7 +93,7 @@ function Changing({ axle, setup, way, onWay }: Props) {
     setTook(
       problem === undefined
         ? { kind: 'made', id: store.read().view.compared, words: changes.join(' + ') }
-        : { kind: 'refused', words: saidElsewhere(problem, units) },
+        : { kind: 'refused', words: saidElsewhere(problem, units).right },
     )
   }
   const takeCandidate = ({ axle: next, changes }: Worked): void =>
@@ -106,7 +106,7 @@ function Changing({ axle, setup, way, onWay }: Props) {
     <main className="changes" aria-label="Changes">
       <ChangesHead setup={setup} axle={axle.id} setups={setups} way={way} onWay={onWay}>
         <span className="took" role="status">
-          {took?.kind === 'refused' ? `It cannot be a setup. ${took.words.wrong} ${took.words.right}` : null}
+          {took?.kind === 'refused' ? `It cannot be a setup. ${took.words}` : null}
           {took?.kind !== 'made' || took.id !== other?.setup.id ? null : (
             <>
               {other.setup.name} is now: {took.words}. It is compared with {setup.name}.{' '}

@@ -245,7 +245,9 @@ test('what cannot have been built is refused in words, and nothing is made', asy
   const built = window.getByRole('form', { name: 'As built' })
   await built.getByLabel('shaft showing', { exact: true }).fill('40')
   await built.getByRole('button', { name: 'Make it a setup' }).click()
-  await expect(built.getByRole('alert')).toContainText(/^Found .*; wanted /)
+  await expect(built.getByRole('alert')).toHaveText(
+    /^No car could be so\. Shaft showing would have to be no more than the stroke, [\d /]+ in\.$/,
+  )
   await expect(window.getByLabel('Before').locator('option')).toHaveText(['As found', 'Proposed'])
 })
 

@@ -47,7 +47,7 @@ export function AsBuilt({ plan, sides: { before, after } }: { plan: Plan; sides:
       off.map(({ short }) => short),
     )
     const said = problems[0] === undefined ? null : saidElsewhere(problems[0], plan.units)
-    setRefused(said === null ? null : `${said.wrong} ${said.right}`)
+    setRefused(said === null ? null : `No car could be so. ${said.right}`)
     if (problems.length === 0) setTyped({})
   }
   const findings = off.filter(({ held }) => !held)
