@@ -14,7 +14,8 @@ import type { RunScene } from './run-scene.ts'
 const CLEAR = 2.5
 
 /** Numbers of the speed axis, and what it is. */
-function speedWords({ frame, speeds, time, view, rulerRight }: RunScene, placer: Placer): void {
+function speedWords(scene: RunScene, placer: Placer): void {
+  const { frame, speeds, time, view, rulerRight } = scene
   const { type, histogram, inset } = frame
   const strip = frame.forces
   const unit = unitOf('shaftSpeed', view.system).label
@@ -39,6 +40,7 @@ function speedWords({ frame, speeds, time, view, rulerRight }: RunScene, placer:
       { x: time.right - 2, y: strip.top + type.label, anchor: 'end' },
     ]),
   )
+  keepOffBars(scene, placer)
   const bars = { ...histogram, width: histogram.width - inset / 2, y: strip.top, height: strip.bottom - strip.top }
   placer.first(['time at each shaft speed', 'at each speed'], text =>
     placer.at(
@@ -52,6 +54,15 @@ function speedWords({ frame, speeds, time, view, rulerRight }: RunScene, placer:
       bars,
     ),
   )
+}
+
+/** Words keep off the bars of shaft speeds. */
+function keepOffBars({ frame, speeds, speedShares, shown, other }: RunScene, placer: Placer): void {
+  for (const { from, to, share } of [...(shown?.speedBars ?? []), ...(other?.speedBars ?? [])]) {
+    const [x, y] = [frame.histogram.x, speeds.y(to)]
+    const width = speedShares.x(share) - x
+    if (share > 0 && width > 1) placer.room.takeExactly({ x, y, width, height: speeds.y(from) - y })
+  }
 }
 
 /** Names of the moments picked, at the head of their lines. */
