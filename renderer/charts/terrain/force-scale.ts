@@ -25,14 +25,17 @@ export function forceScale(rides: readonly Travelled[], strip: Strip, system: Sy
   let inside = 0
   let highest = 0
   let lowest = 0
-  for (const { trace, bump, droop } of rides)
-    for (let i = 0; i < trace.time.length; i += 1) {
-      const most = Math.max(trace.suspensionForce[i]!, trace.stopForce[i]!)
-      highest = Math.max(highest, most)
-      if (trace.wheel[i]! > bump || trace.wheel[i]! < droop) continue
-      inside = Math.max(inside, most)
-      lowest = Math.min(lowest, trace.suspensionForce[i]!)
+  for (const { trace, bump, droop } of rides) {
+    const { wheel, suspensionForce, stopForce } = trace
+    for (let i = 0; i < wheel.length; i += 1) {
+      const held = suspensionForce[i]!
+      const most = Math.max(held, stopForce[i]!)
+      if (most > highest) highest = most
+      if (wheel[i]! > bump || wheel[i]! < droop) continue
+      if (most > inside) inside = most
+      if (held < lowest) lowest = held
     }
+  }
   const top = Math.max(inside > 0 ? inside : highest, 1)
   const floor = Math.max(lowest, -top / 2)
   const cap = top * (1 + AIR)
@@ -45,8 +48,9 @@ export function forceScale(rides: readonly Travelled[], strip: Strip, system: Sy
 
 /** Times at which a force leaves the scale. */
 export function clippedTimes(trace: Trace, { cap }: ForceScale): number[] {
+  const { time, suspensionForce } = trace
   const times: number[] = []
-  for (let i = 0; i < trace.time.length; i += 1)
-    if (trace.suspensionForce[i]! > cap && (i === 0 || trace.suspensionForce[i - 1]! <= cap)) times.push(trace.time[i]!)
+  for (let i = 0; i < time.length; i += 1)
+    if (suspensionForce[i]! > cap && (i === 0 || suspensionForce[i - 1]! <= cap)) times.push(time[i]!)
   return times
 }
