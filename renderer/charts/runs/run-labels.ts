@@ -40,29 +40,33 @@ function speedWords(scene: RunScene, placer: Placer): void {
       { x: time.right - 2, y: strip.top + type.label, anchor: 'end' },
     ]),
   )
-  keepOffBars(scene, placer)
   const bars = { ...histogram, width: histogram.width - inset / 2, y: strip.top, height: strip.bottom - strip.top }
-  placer.first(['time at each shaft speed', 'at each speed'], text =>
+  const right = histogram.right - inset / 2
+  const heights = [strip.top + type.label, strip.bottom - 4]
+  const wordings = ['time at each shaft speed', 'at each speed'].map(text =>
+    placer.block([span(text, { size: type.label, ink: 'ink2' })]),
+  )
+  const beside = wordings.map(text => ({
+    text,
+    at: heights.filter(y => barsReach(scene, y - text.height, y) < right - text.width),
+  }))
+  // Over the bars, where there is no room beside them.
+  placer.first([...beside, ...wordings.map(text => ({ text, at: heights }))], ({ text, at }) =>
     placer.at(
       'name-speeds',
-      placer.block([span(text, { size: type.label, ink: 'ink2' })]),
-      [strip.top + type.label, strip.bottom - 4].map(y => ({
-        x: histogram.right - inset / 2,
-        y,
-        anchor: 'end' as const,
-      })),
+      text,
+      at.map(y => ({ x: right, y, anchor: 'end' as const })),
       bars,
     ),
   )
 }
 
-/** Words keep off the bars of shaft speeds. */
-function keepOffBars({ frame, speeds, speedShares, shown, other }: RunScene, placer: Placer): void {
-  for (const { from, to, share } of [...(shown?.speedBars ?? []), ...(other?.speedBars ?? [])]) {
-    const [x, y] = [frame.histogram.x, speeds.y(to)]
-    const width = speedShares.x(share) - x
-    if (share > 0 && width > 1) placer.room.takeExactly({ x, y, width, height: speeds.y(from) - y })
-  }
+/** How far to the right bars of shaft speeds come between two heights, px. */
+function barsReach({ speeds, speedShares, shown, other }: RunScene, top: number, bottom: number): number {
+  const there = [...(shown?.speedBars ?? []), ...(other?.speedBars ?? [])].filter(
+    ({ from, to, share }) => share > 0 && speeds.y(from) > top && speeds.y(to) < bottom,
+  )
+  return Math.max(Number.NEGATIVE_INFINITY, ...there.map(({ share }) => speedShares.x(share)))
 }
 
 /** Names of the moments picked, at the head of their lines. */
