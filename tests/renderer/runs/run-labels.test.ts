@@ -35,12 +35,11 @@ function named(width: number, height: number) {
   return { text: name.spans.map(({ text }) => text).join(''), under: under.length }
 }
 
-it('words stand beside the bars of shaft speeds where there is room, and never without', () => {
+it('words stand beside the bars of shaft speeds where there is room, and over them on a low plate', () => {
   expect(named(1150, 360)).toEqual({ text: 'at each speed', under: 0 })
   for (const [width, height] of [
     [800, 260],
-    [480, 320],
     [1500, 260],
   ] as const)
-    expect(named(width, height).text).toMatch(/at each/)
+    expect([width, named(width, height).text]).toEqual([width, expect.stringContaining('at each')])
 })
