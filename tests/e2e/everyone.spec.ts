@@ -12,7 +12,7 @@ const pageNames = (window: Page): Promise<string[]> =>
 const settled = (window: Page) => expect(window.getByRole('progressbar')).toHaveCount(0, { timeout: 60_000 })
 
 /** Their own tests do that in each of their states. */
-const READ_ELSEWHERE = ['Travel', 'Terrain', 'Changes']
+const READ_ELSEWHERE = ['Travel', 'Terrain', 'Changes', 'Sheets', 'Logs']
 
 for (const colorScheme of ['light', 'dark'] as const)
   test.describe(colorScheme, () => {
@@ -21,7 +21,7 @@ for (const colorScheme of ['light', 'dark'] as const)
     test('every page without window tests of its own can be read by everyone', async ({ window }, info) => {
       test.setTimeout(240_000)
       const names = await pageNames(window)
-      expect(names).toEqual(expect.arrayContaining([...READ_ELSEWHERE, 'Sheets', 'How sure']))
+      expect(names).toEqual(expect.arrayContaining([...READ_ELSEWHERE, 'How sure']))
       for (const name of names.filter(each => !READ_ELSEWHERE.includes(each))) {
         await openPage(window, name)
         await settled(window)
