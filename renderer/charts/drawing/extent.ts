@@ -34,7 +34,8 @@ interface Extents {
 
 function measured(figure: Figure): Extents {
   const { droop, bump } = figure.model
-  const stations = Array.from({ length: 5 }, (_, i) => stationAt(figure, droop + ((bump - droop) * i) / 4))
+  // Furthest out is an end of the travel or, where an arm lies level, close to the middle.
+  const stations = [droop, (droop + bump) / 2, bump].map(wheel => stationAt(figure, wheel))
   const { place, extent } = cover()
   stillChassis(place, figure)
   stillStop(place, figure)
