@@ -1,25 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { axleBudget } from '../../../core/budget/budget.ts'
 import type { Finding } from '../../../core/budget/results.ts'
 import type { Axle, Corner } from '../../../core/plan/schema.ts'
 import { INCH, POUND, PSI } from '../../../core/units/constants.ts'
 import { LB_IN, plainCorner, plainStop } from '../plain-corner.ts'
-
-/** 200 lb/in with 6 in of shaft in at ride height holds 1200 lb: then it sits where it was measured. */
-const settled = { cornerMass: 1300 * POUND, unsprungMass: 100 * POUND }
-
-const found = (corner: Partial<Corner>, axle: Partial<Axle> = {}): readonly Finding[] =>
-  axleBudget(
-    {
-      id: 'front',
-      suspension: 'independent',
-      track: 1.5,
-      antiRollRate: 0,
-      corner: plainCorner({ ...settled, ...corner }),
-      ...axle,
-    },
-    { units: 'inch' },
-  ).findings
+import { found } from './found.ts'
 
 const ids = (corner: Partial<Corner>, axle?: Partial<Axle>): string[] => found(corner, axle).map(({ id }) => id)
 const one = (id: string, corner: Partial<Corner>, axle?: Partial<Axle>): Finding | undefined =>
