@@ -172,8 +172,8 @@ const marked = (axle: Axle, taken: readonly string[]): Axle => ({
 })
 
 /**
- * A first plan from a handful of measurements: one axle, one setup, all else assumed and marked, springs and weight too where they are left open. Preload is assumed to be what holds
- * the measured ride height. The result is for `parsePlan` to accept or refuse: answers may contradict each other.
+ * A first plan from a handful of measurements: one axle, one setup, all else assumed and marked, springs and weight too where they are left
+ * open. Preload is assumed to be what holds the measured ride height. The result is for `parsePlan` to accept or refuse: answers may contradict each other.
  */
 export function startingPlan(answers: StartingAnswers): Plan {
   const whole = completed(answers)

@@ -4,6 +4,10 @@ import { planEnding, planName } from '../contract/plan-text.ts'
 const reserved = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i
 const mostBytes = 200
 
+/** A sign that some system does not have in the name of a file. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: names come from outside, and control signs are among what is looked for
+export const oddSign = /[\\/:*?"<>|\u0000-\u001f\u007f]/
+
 /** The file name for a plan the person named so, or what is wrong with the name. Fits every system, as plans travel on sticks. */
 export function fileNameFor(given: string): { ok: true; fileName: string } | { ok: false; why: string } {
   const name = planName(given.trim()).trim()
@@ -13,8 +17,7 @@ export function fileNameFor(given: string): { ok: true; fileName: string } | { o
 
 function wrongWith(name: string): string | null {
   if (name === '') return 'a file needs a name'
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
-  const odd = /[\\/:*?"<>|\u0000-\u001f\u007f]/.exec(name)?.[0]
+  const odd = oddSign.exec(name)?.[0]
   if (odd !== undefined) return `${/[ -~]/.test(odd) ? odd : 'an invisible sign'} cannot be part of a file name`
   if (name.startsWith('.') || name.endsWith('.')) return 'a file name cannot begin or end with a point'
   if (reserved.test(name)) return `${name} is a name Windows keeps for itself`

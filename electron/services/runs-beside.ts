@@ -4,6 +4,7 @@ import { KEPT_ENDING } from '../../core/runs/kept-run.ts'
 import type { Reply, Request } from '../contract/contract.ts'
 import { planName } from '../contract/plan-text.ts'
 import { longestRun } from '../contract/recording.ts'
+import { oddSign } from './file-name.ts'
 import { isInside } from './folders.ts'
 import { digest } from './plan-file.ts'
 import { reason, refusal } from './reason.ts'
@@ -24,11 +25,7 @@ const planFileOf = (token: string, shelves: Shelves): string | null => {
 
 /** As every system can have it in a file's name. */
 const plain = (name: string): string => {
-  const clean = name
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-    .replace(/[\\/:*?"<>|\u0000-\u001f\u007f.]+/g, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
+  const clean = name.replace(new RegExp(oddSign, 'g'), ' ').replaceAll('.', ' ').replace(/\s+/g, ' ').trim()
   return Buffer.from(clean)
     .subarray(0, mostBytes)
     .toString()

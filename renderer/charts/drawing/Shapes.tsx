@@ -19,9 +19,9 @@ const Inked = memo(function Inked({ look, d, width, className }: InkedProps) {
   )
 })
 
-/** Shapes as paths, in order. Their order is fixed by the figure, so a path's place in it is its identity. */
+/** Shapes as paths, in order. What an edit adds or takes away is drawn in its place, and those after it in theirs. */
 export const Shapes = ({ shapes, className }: { readonly shapes: readonly Shape[]; readonly className?: string }) =>
   shapes.map(({ look, d, width }, i) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: layers keep their order
+    // biome-ignore lint/suspicious/noArrayIndexKey: a shape has no name but its place, and a path keeps nothing of what it was
     <Inked key={i} className={className} look={look} d={d} width={width} />
   ))

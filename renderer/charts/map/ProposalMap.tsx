@@ -109,7 +109,7 @@ export function ProposalMap(props: Props) {
             </text>
             {points.map(({ candidate, x, y }, i) => (
               <circle
-                // biome-ignore lint/suspicious/noArrayIndexKey: a point is its place in the ranked list.
+                // biome-ignore lint/suspicious/noArrayIndexKey: a candidate has no name but its rank, and a circle keeps nothing
                 key={i}
                 cx={x}
                 cy={y}
