@@ -6,9 +6,9 @@ import {
   events,
   type MessageName,
   messages,
-  type Opened,
   type Reply,
 } from '../electron/contract/contract.ts'
+import type { Opened } from '../electron/contract/shapes.ts'
 import { type Dropped, readDropped } from './links/dropped.ts'
 import type { Link } from './links/link.ts'
 

@@ -1,5 +1,5 @@
 import type { IncomingMessage } from 'node:http'
-import { longestPlan } from '../contract/contract.ts'
+import { longestPlan } from '../contract/shapes.ts'
 import { Refusal } from './refusal.ts'
 
 /** A plan and its history at their longest; escaping in JSON can add to it, which real plans do not come near. */

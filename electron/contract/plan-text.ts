@@ -1,7 +1,7 @@
 import { readPlan } from '../../core/plan/parse.ts'
 import type { Salvaged } from '../../core/plan/salvage.ts'
 import { salvageWords } from '../../core/plan/salvage-words.ts'
-import { longestPlan } from './contract.ts'
+import { longestPlan } from './shapes.ts'
 
 /** Ending of a plan's file name. */
 export const planEnding = '.stopgap'

@@ -1,5 +1,6 @@
 import type { MenuItemConstructorOptions } from 'electron'
-import type { MenuCommand, Settings } from '../contract/contract.ts'
+import type { MenuCommand } from '../contract/contract.ts'
+import type { Settings } from '../contract/shapes.ts'
 
 export interface MenuChoices {
   command(command: MenuCommand): void

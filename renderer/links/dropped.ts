@@ -1,6 +1,6 @@
 import { formatPlan } from '../../core/plan/parse.ts'
-import { longestPlan, type OpenDocument, type Opened } from '../../electron/contract/contract.ts'
 import { notText, planName, salvagedText, tooLong, whyNotPlan } from '../../electron/contract/plan-text.ts'
+import { longestPlan, type OpenDocument, type Opened } from '../../electron/contract/shapes.ts'
 
 /** `instead`: what can be read of a damaged file, to show when the person wants that. */
 export type Dropped = Opened & { readonly instead?: Opened }

@@ -1,7 +1,7 @@
 import { parsePlan, readPlan } from '../../core/plan/parse.ts'
 import type { Problem } from '../../core/plan/problem.ts'
 import type { Plan } from '../../core/plan/schema.ts'
-import type { OpenDocument, Opened } from '../../electron/contract/contract.ts'
+import type { OpenDocument, Opened } from '../../electron/contract/shapes.ts'
 import { changeBetween, isNoChange } from './change.ts'
 import { emptyHistory, type History } from './history.ts'
 import { readHistory } from './kept-history.ts'

@@ -1,4 +1,4 @@
-import type { Opened } from '../../electron/contract/contract.ts'
+import type { Opened } from '../../electron/contract/shapes.ts'
 import type { State } from './state.ts'
 import type { Store } from './store.ts'
 

@@ -1,5 +1,5 @@
 import type { Plan } from '../../core/plan/schema.ts'
-import type { Opened } from '../../electron/contract/contract.ts'
+import type { Opened } from '../../electron/contract/shapes.ts'
 import { newDocument, viewOf, withOpened } from './documents.ts'
 import { type Files, guarded, leave } from './files.ts'
 import { emptyHistory } from './history.ts'

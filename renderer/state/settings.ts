@@ -1,4 +1,4 @@
-import type { Settings } from '../../electron/contract/contract.ts'
+import type { Settings } from '../../electron/contract/shapes.ts'
 import { type Files, guarded } from './files.ts'
 
 export const withSettings = ({ store }: Pick<Files, 'store'>, settings: Settings): void =>

@@ -1,5 +1,6 @@
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
-import type { Recents, Reply, Settings } from '../../electron/contract/contract.ts'
+import type { Reply } from '../../electron/contract/contract.ts'
+import type { Recents, Settings } from '../../electron/contract/shapes.ts'
 import type { History } from './history.ts'
 import type { Notice } from './notices.ts'
 

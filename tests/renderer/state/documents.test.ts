@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { formatPlan } from '../../../core/plan/parse.ts'
-import type { OpenDocument, Reply } from '../../../electron/contract/contract.ts'
+import type { Reply } from '../../../electron/contract/contract.ts'
+import type { OpenDocument } from '../../../electron/contract/shapes.ts'
 import { unsaved, withDocument, withOpened } from '../../../renderer/state/documents.ts'
 import { put, undo } from '../../../renderer/state/edit.ts'
 import { firstState } from '../../../renderer/state/first-state.ts'
