@@ -32,7 +32,7 @@ const LEAST_RISE = 1e-6
  * An arm: wheel, lower shock mount and stop pad turn together about the axis through the two pivots.
  * Wheel position is the rise of the wheel point; shock movement the fall of the distance between its mounts; stop movement the pad's
  * movement along the unit stop axis; all in m (the turn about an axis is Rodrigues' formula, any mechanics text). Ends where the wheel stops rising or falling.
- * Needs two pivots apart, a wheel point that can rise, shock mounts apart and a stop axis of some length (sense.ts sees to it).
+ * Needs two pivots apart, a wheel point that can rise, shock mounts apart and a stop axis of some length (core/plan/corner-sense.ts sees to it).
  */
 export function armLinkage(arm: ArmLinkage): LinkageModel {
   const [pivot] = arm.pivot

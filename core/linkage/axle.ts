@@ -5,7 +5,7 @@ import { minus, plus, size, times } from './vector.ts'
 /**
  * A solid axle in pure heave: lower shock mount and stop pad rise with the wheel; the upper mount and the stop's axis belong to the chassis.
  * Lengths in m, wheel and shock positive in bump. From the plan's points alone: shock = length at ride height − length, pad = its rise along the axis.
- * Needs shock mounts apart and a stop axis of some length (sense.ts sees to it).
+ * Needs shock mounts apart and a stop axis of some length (core/plan/corner-sense.ts sees to it).
  */
 export function axleLinkage({ shockLower, shockUpper, stopAxis }: AxleLinkage): LinkageModel {
   const shaftAtRide = minus(shockUpper, shockLower)

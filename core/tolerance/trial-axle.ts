@@ -92,7 +92,7 @@ const kept = (value: number, least: number, most = Infinity): number => Math.min
 const GAS_ROOM = 1.001
 
 /**
- * Moves values that contradict each other to the nearest that do not: the bounds of the plan file (sense.ts).
+ * Moves values that contradict each other to the nearest that do not: the bounds of the plan file (core/plan/corner-sense.ts).
  * @returns false where gas had to be added to close at all
  */
 function keepSense(corner: Draft<Corner>): boolean {

@@ -2,20 +2,12 @@ import type { CornerModel } from '../../corner/corner-model.ts'
 import type { Axle, Plan } from '../../plan/schema.ts'
 import type { AxleFigures, Finding, Severity } from '../results.ts'
 import { offRideHeight, ridesOnStop } from './at-rest.ts'
+import { twoRateChanges } from './crossover.ts'
 import { factsOf, type Rule, type Say, sayIn } from './rule.ts'
-import { coilBinds, looseAtDroop, ratioFalls, shockCloses } from './shock.ts'
-import {
-  assumedShockVolume,
-  assumedVolume,
-  leavesAgain,
-  littleCoilover,
-  neverMet,
-  noBumpTravel,
-  openAtContact,
-  overRatedPressure,
-  twoRateChanges,
-  worksBackwards,
-} from './stop.ts'
+import { assumedShockVolume, coilBinds, looseAtDroop, ratioFalls, shockCloses } from './shock.ts'
+import { leavesAgain, littleCoilover, neverMet, openAtContact } from './stop.ts'
+import { assumedVolume, overRatedPressure } from './stop-gas.ts'
+import { noBumpTravel, worksBackwards } from './travel.ts'
 
 /** Every rule, in the order findings of one severity are shown. */
 const RULES: readonly Rule[] = [

@@ -5,6 +5,9 @@ import { type FormatOptions, formatMeasure } from '../../units/format.ts'
 import { type Quantity, unitOf } from '../../units/quantity.ts'
 import type { AxleFigures, Finding } from '../results.ts'
 
+/** Less than this is nothing on a tape, m: half a sixteenth. */
+export const SMALLEST = INCH / 32
+
 /** Writes a value with its unit. */
 export type Say = (value: number, quantity: Quantity, options?: FormatOptions) => string
 

@@ -109,3 +109,18 @@ export const ratioFalls: Rule = ({ model, figures, say }): Finding | null => {
     where: 'drawing',
   }
 }
+
+export const assumedShockVolume: Rule = ({ axle, model, say }): Finding | null => {
+  const { gas } = model.corner.shock
+  if (gas === null || !axle.assumed?.includes('corner.shock.gas.volume')) return null
+  return {
+    id: 'shock-gas-volume-assumed',
+    severity: 'note',
+    message: `The shock's gas volume, ${say(gas.volume, 'volume')}, is assumed, not measured.`,
+    remedy: 'Take it from the body and reservoir, or measure it.',
+    values: { gasVolume: gas.volume },
+    field: 'corner.shock.gas.volume',
+    at: model.bump,
+    where: 'shock',
+  }
+}
