@@ -3,15 +3,11 @@ import type { CornerModel } from '../../../core/corner/corner-model.ts'
 import type { EvenRun } from '../../../core/runs/evenly.ts'
 import type { LaidRun } from '../../../core/runs/lay.ts'
 import type { System } from '../../../core/units/quantity.ts'
-import { rulerNumber } from '../plate/budget-geometry.ts'
-import { type TravelMarks, travelMarks } from '../plate/travel.ts'
-import { rulerTicks } from '../plate/wheel-axis.ts'
 import { type HistogramBar, type HistogramScale, histogramBars, histogramScale } from '../terrain/histogram-geometry.ts'
 import type { Point } from '../terrain/signal-path.ts'
 import { heldY } from '../terrain/terrain-scene.ts'
-import { isWindowed, type TimeWindow, timeAxis } from '../terrain/time-axis.ts'
-import { travelAxis } from '../terrain/travel-axis.ts'
-import type { TravelScene } from '../terrain/travel-scene.ts'
+import { isWindowed, type TimeWindow } from '../terrain/time-axis.ts'
+import { type TravelScene, travelAndTime } from '../terrain/travel-scene.ts'
 import type { MeasureText } from '../text/span.ts'
 import { runFrame } from './run-frame.ts'
 import { gapsOf, type Piece, piecesOf, pointsOf, shaftSpeeds, shockRatio } from './run-signal.ts'
@@ -74,7 +70,6 @@ export interface RunScene extends TravelScene {
   readonly shown: RunDrawing | null
   readonly other: RunDrawing | null
   readonly start: number
-  readonly windowed: boolean
   readonly speeds: SpeedScale
   readonly speedShares: HistogramScale
 }
@@ -136,18 +131,8 @@ export function runScene(
   const duration = end - start
   const windowed = duration > 0 && isWindowed({ from: window.from - start, to: window.to - start }, duration)
   const frame = runFrame(width, height, windowed)
-  const travel = travelMarks(shown.budget)
-  const otherTravel: TravelMarks | null = other === null || other.budget === null ? null : travelMarks(other.budget)
-  const bump = Math.max(travel.bump, otherTravel?.bump ?? 0)
-  const droop = Math.min(travel.droop, otherTravel?.droop ?? 0)
-  const axis = travelAxis(frame, bump, droop)
-  const ruler = rulerTicks(axis, travel.bump, travel.droop, system)
-  const numbers = ruler
-    .filter(({ long }) => long)
-    .map(({ wheel }) => measure(rulerNumber(wheel, system), frame.type.axis, 400))
-  const { trace } = frame
-  const rulerRight = trace.x + Math.min(Math.max(frame.small ? 24 : 28, 9 + Math.max(0, ...numbers)), trace.width * 0.3)
-  const time = timeAxis(window, rulerRight + 6, trace.right - (frame.small ? 4 : 8))
+  const axes = travelAndTime(shown.budget, other?.budget ?? null, frame, window, system, measure)
+  const { axis, time } = axes
   const speedsOf = (shares: readonly number[] | null | undefined): readonly HistogramBar[] =>
     shares == null ? [] : speedBars(shares)
   const allSpeeds = [speedsOf(laid?.figures.shaftSpeeds), speedsOf(other?.shaftSpeeds)]
@@ -185,24 +170,17 @@ export function runScene(
     frame.histogram,
     inset,
   )
-  const [top, middle, ride] = [axis.y(travel.bump), axis.y(travel.coiloverEnd), axis.y(0)]
   return {
+    ...axes,
     view,
     frame,
-    axis,
-    travel,
-    otherTravel,
-    ruler,
-    rulerRight,
     start,
     duration,
     windowed,
-    time,
     speeds,
     histogram,
     speedShares,
     ...drawings,
     measure,
-    groundAt: y => (y < top || y > ride ? 'sheet' : y < middle ? 'stop' : 'coil'),
   }
 }

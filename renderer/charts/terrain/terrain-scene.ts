@@ -2,19 +2,16 @@ import type { AxleBudget } from '../../../core/budget/results.ts'
 import type { CornerModel } from '../../../core/corner/corner-model.ts'
 import type { System } from '../../../core/units/quantity.ts'
 import type { Rode } from '../../workers/messages.ts'
-import type { Ground } from '../placement/label.ts'
-import { rulerNumber } from '../plate/budget-geometry.ts'
-import { type TravelMarks, travelMarks } from '../plate/travel.ts'
-import { type RulerTick, rulerTicks, type WheelAxis } from '../plate/wheel-axis.ts'
+import type { WheelAxis } from '../plate/wheel-axis.ts'
 import { onTape } from '../text/length-spans.ts'
 import type { MeasureText } from '../text/span.ts'
 import { clippedTimes, type ForceScale, forceScale } from './force-scale.ts'
-import { type HistogramBar, type HistogramScale, histogramBars, histogramScale } from './histogram-geometry.ts'
+import { type HistogramBar, histogramBars, histogramScale } from './histogram-geometry.ts'
 import { bottomTimes } from './moment.ts'
 import { type Point, signalPoints } from './signal-path.ts'
 import { type TerrainFrame, terrainFrame } from './terrain-frame.ts'
-import { isWindowed, type TimeAxis, type TimeWindow, timeAxis } from './time-axis.ts'
-import { travelAxis } from './travel-axis.ts'
+import { isWindowed, type TimeAxis, type TimeWindow } from './time-axis.ts'
+import { type TravelScene, travelAndTime } from './travel-scene.ts'
 
 /** One setup's axle and what it did on the terrain; `ride` is null where there is nothing to draw of it. */
 export interface RiddenSetup {
@@ -42,25 +39,13 @@ export interface RideDrawing {
 }
 
 /** Everything on the terrain plate that stands still while time passes. */
-export interface TerrainScene {
+export interface TerrainScene extends TravelScene {
   readonly view: TerrainView
-  readonly frame: TerrainFrame
-  readonly axis: WheelAxis
-  readonly travel: TravelMarks
-  readonly otherTravel: TravelMarks | null
-  readonly ruler: readonly RulerTick[]
-  readonly rulerRight: number
-  readonly duration: number
-  readonly windowed: boolean
-  readonly time: TimeAxis
   readonly forces: ForceScale
-  readonly histogram: HistogramScale
   readonly shown: RideDrawing | null
   readonly other: RideDrawing | null
   /** Height of the road under the wheel. */
   readonly road: readonly Point[]
-  readonly measure: MeasureText
-  readonly groundAt: (y: number) => Ground
 }
 
 /** Whether any setup drawn has a stop to be on. */
@@ -136,18 +121,8 @@ export function terrainScene(
   const duration = durationOf(view)
   const windowed = duration > 0 && isWindowed(window, duration)
   const frame = terrainFrame(width, height, windowed)
-  const travel = travelMarks(shown.budget)
-  const otherTravel = other === null ? null : travelMarks(other.budget)
-  const bump = Math.max(travel.bump, otherTravel?.bump ?? 0)
-  const droop = Math.min(travel.droop, otherTravel?.droop ?? 0)
-  const axis = travelAxis(frame, bump, droop)
-  const ruler = rulerTicks(axis, travel.bump, travel.droop, system)
-  const numbers = ruler
-    .filter(({ long }) => long)
-    .map(({ wheel }) => measure(rulerNumber(wheel, system), frame.type.axis, 400))
-  const { trace } = frame
-  const rulerRight = trace.x + Math.min(Math.max(frame.small ? 24 : 28, 9 + Math.max(0, ...numbers)), trace.width * 0.3)
-  const time = timeAxis(window, rulerRight + 6, trace.right - (frame.small ? 4 : 8))
+  const axes = travelAndTime(shown.budget, other?.budget ?? null, frame, window, system, measure)
+  const { axis, time } = axes
   const travelled = [shown, other].flatMap(setup => {
     const moments = traceOf(setup)
     return setup === null || moments === null
@@ -161,25 +136,18 @@ export function terrainScene(
     frame.histogram,
     frame.small ? 10 : 16,
   )
-  const [top, middle, ride] = [axis.y(travel.bump), axis.y(travel.coiloverEnd), axis.y(0)]
   return {
+    ...axes,
     view,
     frame,
-    axis,
-    travel,
-    otherTravel,
-    ruler,
-    rulerRight,
     duration,
     windowed,
-    time,
     forces,
     histogram,
     shown: drawings[0] ?? null,
     other: drawings[1] ?? null,
     road: roadPoints(view, frame, time),
     measure,
-    groundAt: y => (y < top || y > ride ? 'sheet' : y < middle ? 'stop' : 'coil'),
   }
 }
 
