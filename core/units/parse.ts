@@ -12,24 +12,38 @@ const example: Partial<Record<Quantity, Record<System, string>>> = {
   length: { inch: '2 7/8, 2.875 or 73 mm', metric: '73, 73.5 or 2 7/8 in' },
 }
 
+/** As typed on any keyboard or pasted from elsewhere: `2½`, `2 7/8″`, `3’` read like `2 1/2`, `2 7/8"`, `3'`. */
+const plain = (text: string): string =>
+  text
+    .replace(/\s*([¼-¾⅐-⅞])/g, (_, fraction: string) => ` ${fraction.normalize('NFKD')}`)
+    .replace(/[″”“]|''|’’|′′/g, '"')
+    .replace(/[′’]/g, "'")
+    .trim()
+
 const digitsOf = (text: string): number => Number(text.replaceAll(',', ''))
 const refused = (problem: string): Measure => ({ ok: false, problem })
 
+/** What may be entered, for an error or a hint: `2 7/8, 2.875 or 73 mm`. */
+export function likelyEntry(quantity: Quantity, system: System): string {
+  const { label } = unitOf(quantity, system)
+  return example[quantity]?.[system] ?? `a number${label === '' ? '' : ` in ${label}`}`
+}
+
 /**
- * What a person typed, in SI: `2 7/8`, `2-7/8"`, `2.875`, `82.5 mm`, `1,376`. Without a unit the number is in the system's own unit.
+ * What a person typed, in SI: `2 7/8`, `2-7/8"`, `2.875`, `2⅞`, `82.5 mm`, `1,376`. Without a unit the number is in the system's own unit.
  * Fails with a sentence that says what would be right; never gives NaN or infinity.
  */
 export function parseMeasure(text: string, quantity: Quantity, system: System): Measure {
   const unit = unitOf(quantity, system)
-  const likely = example[quantity]?.[system] ?? `a number${unit.label === '' ? '' : ` in ${unit.label}`}`
-  const typed = text.trim()
+  const likely = likelyEntry(quantity, system)
+  const typed = plain(text)
   if (typed === '') return refused(`Nothing entered. Enter ${likely}.`)
   const match = SHAPE.exec(typed)
   if (match === null || typed.length > 40) return refused(`Not a number. Enter ${likely}.`)
-  const [, sign = '', whole, over, under, aloneOver, aloneUnder, plain, label = ''] = match
+  const [, sign = '', whole, over, under, aloneOver, aloneUnder, alone, label = ''] = match
   const divisor = Number(under ?? aloneUnder ?? 1)
   if (divisor === 0) return refused(`A fraction over zero. Enter ${likely}.`)
-  const magnitude = digitsOf(whole ?? plain ?? '0') + Number(over ?? aloneOver ?? 0) / divisor
+  const magnitude = digitsOf(whole ?? alone ?? '0') + Number(over ?? aloneOver ?? 0) / divisor
   const given = label.trim().toLowerCase().replace(/\s+/g, ' ').replace(/\.$/, '')
   const accepted: Readonly<Record<string, number>> = QUANTITIES[quantity].accepted
   const size =

@@ -116,7 +116,7 @@ export const assumedShockVolume: Rule = ({ axle, model, say }): Finding | null =
   return {
     id: 'shock-gas-volume-assumed',
     severity: 'note',
-    message: `The shock's gas volume, ${say(gas.volume, 'volume')}, is assumed, not measured.`,
+    message: `The shock’s gas volume, ${say(gas.volume, 'volume')}, is assumed, not measured.`,
     remedy: 'Take it from the body and reservoir, or measure it.',
     values: { gasVolume: gas.volume },
     field: 'corner.shock.gas.volume',

@@ -49,7 +49,7 @@ export const assumedVolume: Rule = ({ axle, model, figures, say }): Finding | nu
     severity: 'note',
     message:
       ends === null
-        ? `The stop's gas volume, ${say(stop.gasVolume, 'volume')}, is assumed, not measured.`
+        ? `The stop’s gas volume, ${say(stop.gasVolume, 'volume')}, is assumed, not measured.`
         : `Gas volume is assumed; ${say(VOLUME_DOUBT, 'share')} either way, the stop ends at ${say(ends.least, 'force', { unit: false })} to ${say(ends.most, 'force')}.`,
     remedy: 'Fill it with oil and measure what goes in.',
     values: {

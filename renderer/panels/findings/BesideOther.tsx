@@ -24,7 +24,7 @@ export function BesideOther() {
     <p className="beside-other">
       <span className="beside-words">
         {name === '' ? 'The other setup' : name}:{' '}
-        {all.length === 0 ? 'nothing else on this axle' : all.slice(0, TOLD).join(', ')}
+        {all.length === 0 ? 'the same on this axle' : all.slice(0, TOLD).join(', ')}
         {more > 0 ? `, ${more} more` : ''}.
       </span>{' '}
       <button type="button" className="step beside-step" onClick={() => showChanges(store, 'compare')}>

@@ -71,7 +71,12 @@ const FindingLine = memo(function FindingLine({ id, severity, message, remedy, f
       <span className="sev">{words[severity]}</span>
       <span>
         {unbroken(message)}
-        {chance === undefined || chance >= 0.995 ? null : <span className="chance"> Chance {chanceText(chance)}.</span>}
+        {chance === undefined || chance >= 0.995 ? null : (
+          <>
+            {' '}
+            <span className="chance">Chance {chanceText(chance)}.</span>
+          </>
+        )}
       </span>
       <span className="next">
         {unbroken(remedy)}{' '}

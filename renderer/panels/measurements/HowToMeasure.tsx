@@ -1,4 +1,5 @@
 import { formatMeasure } from '../../../core/units/format.ts'
+import { likelyEntry } from '../../../core/units/parse.ts'
 import { HowPicture } from '../../charts/measuring/HowPicture.tsx'
 import { type FieldSpec, plainName } from '../../fields/field-spec.ts'
 import { specOf } from '../../fields/field-table.ts'
@@ -14,13 +15,14 @@ const demanded = /^(loads|terrains|targets)\./
 export function HowToMeasure() {
   const field = useSelect(state => state.view.field)
   const spec = field === null ? null : specOf(field)
+  const system = useSelect(state => state.plan.units)
   return (
     <section className="how" id="how" aria-label="How to measure">
       {field === null || spec === null ? (
         <div>
           <h4>How to measure</h4>
           <p>Pick a field above: how to take it stands here.</p>
-          <p>Enter 2 7/8, 2.875 or 73 mm, as your tape has it.</p>
+          <p>Enter {likelyEntry('length', system)}, as your tape has it.</p>
         </div>
       ) : (
         <>

@@ -232,7 +232,7 @@ const CASES: readonly Case[] = [
     quiet: gas,
     speaks: gas,
     assumed: ['corner.shock.gas.volume'],
-    says: "The shock's gas volume, 30.51 cu in, is assumed, not measured.",
+    says: 'The shock’s gas volume, 30.51 cu in, is assumed, not measured.',
     remedy: 'Take it from the body and reservoir, or measure it.',
   },
 ]

@@ -15,7 +15,7 @@ test('what the compared setup has otherwise stands beside the findings, and lead
   act(() => find('button').click())
   expect(files.store.read().view).toMatchObject({ page: 'changes', changes: 'compare' })
   act(() => showAxle(files.store, 'front'))
-  expect(page.textContent).toBe('Proposed: nothing else on this axle. Before and after')
+  expect(page.textContent).toBe('Proposed: the same on this axle. Before and after')
   act(() => compareWith(files.store, null))
   expect(page.textContent).toBe('')
   close()
