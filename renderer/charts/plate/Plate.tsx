@@ -24,7 +24,7 @@ import { placeLabels } from './labels/place-labels.ts'
 import './plate.css'
 import { type OtherSetup, sceneWithoutDemands, withDemands } from './scene.ts'
 import { forcesSentence, shaftsSentence } from './sentences.ts'
-import { type Size, useSize } from './use-size.ts'
+import { type Room, useRoom } from './use-room.ts'
 import { useWheelDrag } from './use-wheel-drag.ts'
 import { WheelHandle } from './WheelHandle.tsx'
 
@@ -50,25 +50,17 @@ export interface PlateProps {
 
 /** Drawing, budget, shafts, forces and demands on one wheel travel axis, as large as its parent. */
 export function Plate(props: PlateProps) {
-  const host = useRef<HTMLDivElement>(null)
-  const size = useSize(host)
+  const { host, room } = useRoom()
   return (
     <div className="travel-plate" ref={host}>
-      {size === null || host.current === null ? null : (
-        <PlateDrawing {...props} size={size} family={getComputedStyle(host.current).fontFamily} />
-      )}
+      {room === null ? null : <PlateDrawing {...props} {...room} />}
     </div>
   )
 }
 
-interface PlateDrawingProps extends PlateProps {
-  readonly size: Size
-  readonly family: string
-}
-
 const PATTERNS = 'plate'
 
-function PlateDrawing(props: PlateDrawingProps) {
+function PlateDrawing(props: PlateProps & Room) {
   const { axle, setupName, budget, model, other, system, findings, focusedFinding, onFocusFinding, demands } = props
   const { size, family, onWheel } = props
   const measure = useMemo(() => canvasMeasure(family), [family])

@@ -1,7 +1,7 @@
-import { memo, useMemo, useRef } from 'react'
+import { memo, useMemo } from 'react'
 import { Unspoken } from '../marks/Group.tsx'
 import { OTHER_DASH } from '../plate/cross-lines.ts'
-import { type Size, useSize } from '../plate/use-size.ts'
+import { type Room, useRoom } from '../plate/use-room.ts'
 import { ChartText } from '../text/ChartText.tsx'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { linePath } from './signal-path.ts'
@@ -18,23 +18,15 @@ interface SweepChartProps {
 
 /** One figure of the ride against speed or drop, both setups, the present value marked. As large as its parent. */
 export const SweepChart = memo(function SweepChart(props: SweepChartProps) {
-  const host = useRef<HTMLDivElement>(null)
-  const size = useSize(host)
+  const { host, room } = useRoom()
   return (
     <div className="sweep-chart" ref={host}>
-      {size === null || host.current === null ? null : (
-        <SweepDrawing {...props} size={size} family={getComputedStyle(host.current).fontFamily} />
-      )}
+      {room === null ? null : <SweepDrawing {...props} {...room} />}
     </div>
   )
 })
 
-interface DrawingProps extends SweepChartProps {
-  readonly size: Size
-  readonly family: string
-}
-
-function SweepDrawing({ view, names, against, size, family }: DrawingProps) {
+function SweepDrawing({ view, names, against, size, family }: SweepChartProps & Room) {
   const measure = useMemo(() => canvasMeasure(family), [family])
   const geometry = useMemo(() => sweepGeometry(view, size.width, size.height, measure), [view, size, measure])
   return (

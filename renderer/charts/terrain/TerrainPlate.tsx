@@ -1,20 +1,21 @@
-import { type PointerEvent, useMemo, useRef } from 'react'
+import { useMemo } from 'react'
 import type { Finding } from '../../../core/budget/results.ts'
 import type { Axle } from '../../../core/plan/schema.ts'
 import { CornerDrawing } from '../drawing/CornerDrawing.tsx'
 import { ChartPatterns } from '../patterns/ChartPatterns.tsx'
 import { FindingMark } from '../plate/FindingMarks.tsx'
-import { pointerIn } from '../plate/pointer-in.ts'
-import { type Size, useSize } from '../plate/use-size.ts'
+import { type Room, useRoom } from '../plate/use-room.ts'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { momentOf } from './reading.ts'
 import { rideMarks } from './ride-marks.ts'
+import { ScrubAreas } from './ScrubAreas.tsx'
 import { TerrainHistogram } from './TerrainHistogram.tsx'
 import { TerrainOverview, TerrainRules, TerrainTints, TerrainWords } from './TerrainLayers.tsx'
 import { TerrainTraces } from './TerrainTraces.tsx'
 import { TimeCursor, TimeReading, WheelTag } from './TimeCursor.tsx'
 import { durationOf, type TerrainView, terrainScene } from './terrain-scene.ts'
 import { timeWindow } from './time-axis.ts'
+import { useScrub } from './use-scrub.ts'
 
 export interface TerrainPlateProps {
   readonly axle: Axle
@@ -33,25 +34,17 @@ export interface TerrainPlateProps {
 
 /** Drawing, trace, forces and histogram of a ride on the wheel travel axis, as large as its parent. */
 export function TerrainPlate(props: TerrainPlateProps) {
-  const host = useRef<HTMLDivElement>(null)
-  const size = useSize(host)
+  const { host, room } = useRoom()
   return (
     <div className="terrain-plate" ref={host}>
-      {size === null || host.current === null ? null : (
-        <TerrainDrawing {...props} size={size} family={getComputedStyle(host.current).fontFamily} />
-      )}
+      {room === null ? null : <TerrainDrawing {...props} {...room} />}
     </div>
   )
 }
 
-interface DrawingProps extends TerrainPlateProps {
-  readonly size: Size
-  readonly family: string
-}
-
 const PATTERNS = 'terrain'
 
-function TerrainDrawing(props: DrawingProps) {
+function TerrainDrawing(props: TerrainPlateProps & Room) {
   const {
     axle,
     view,
@@ -73,40 +66,19 @@ function TerrainDrawing(props: DrawingProps) {
     [view, from, to, size, measure],
   )
   const marks = useMemo(() => rideMarks(scene, findings), [scene, findings])
-  const { frame, axis, duration, time: across } = scene
+  const { frame, axis, duration } = scene
   const { shown, other, system } = view
   const ridden = duration > 0
   const moment = momentOf(shown, time)
   const wheel = Math.min(shown.model.bump, Math.max(shown.model.droop, moment?.wheel ?? 0))
-  const scrub = useRef<'trace' | 'overview' | null>(null)
-  const go = (event: PointerEvent<SVGSVGElement>): void => {
-    const { x } = pointerIn(event.currentTarget, event)
-    if (scrub.current === 'trace') onTime(across.timeAt(x))
-    else onTime(Math.min(1, Math.max(0, (x - across.left) / (across.right - across.left))) * duration)
-  }
-  const begin = (event: PointerEvent<SVGSVGElement>): void => {
-    if (event.button !== 0 || !event.isPrimary || !ridden || !(event.target instanceof Element)) return
-    const held = event.target.closest('[data-scrub]')?.getAttribute('data-scrub')
-    if (held !== 'trace' && held !== 'overview') return
-    event.preventDefault()
-    scrub.current = held
-    event.currentTarget.setPointerCapture(event.pointerId)
-    event.currentTarget.querySelector<SVGGElement>('.time-cursor')?.focus({ preventScroll: true })
-    go(event)
-  }
-  const end = (): void => {
-    scrub.current = null
-  }
+  const scrub = useScrub(scene, 0, onTime)
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be drawn in
     <svg
       viewBox={`0 0 ${size.width} ${size.height}`}
       role="group"
       aria-label={`${subject} with ${shown.name}, ${axle.id}: drawing, wheel position and forces over time, time spent at each height`}
-      onPointerDown={begin}
-      onPointerMove={event => scrub.current !== null && go(event)}
-      onPointerUp={end}
-      onPointerCancel={end}
+      {...scrub}
     >
       <ChartPatterns prefix={PATTERNS} />
       <TerrainTints scene={scene} />
@@ -131,22 +103,7 @@ function TerrainDrawing(props: DrawingProps) {
       <TerrainOverview scene={scene} />
       {ridden ? (
         <>
-          <rect
-            data-scrub="trace"
-            x={across.left - 4}
-            y={frame.head}
-            width={across.right - across.left + 8}
-            height={Math.max(0, frame.overview.top - frame.head)}
-            fill="transparent"
-          />
-          <rect
-            data-scrub="overview"
-            x={across.left - 4}
-            y={frame.overview.top}
-            width={across.right - across.left + 8}
-            height={Math.max(0, frame.height - frame.overview.top)}
-            fill="transparent"
-          />
+          <ScrubAreas scene={scene} />
           <TimeReading scene={scene} time={time} />
           <g data-scrub="trace">
             <TimeCursor scene={scene} time={time} onTime={onTime} onPlay={onPlay} />
