@@ -16,3 +16,26 @@ export function answerWhy({ plan, axle, off }: WhyAsk): Diagnosis | null {
   const diagnosis = diagnose(plan, setupLoads(plan, plan.setups[0]!, chosen), axle)
   return diagnosis === null || diagnosis.causes.length === 0 ? null : diagnosis
 }
+
+/** An answer, with what it was asked of. */
+export interface Answered {
+  readonly ask: WhyAsk
+  readonly why: Diagnosis | null
+}
+
+/** Whether two questions are about the same things, whatever units they are to be answered in. */
+export const sameCar = (a: WhyAsk, b: WhyAsk): boolean =>
+  a.plan.setups[0] === b.plan.setups[0] &&
+  a.plan.loads === b.plan.loads &&
+  a.plan.vehicle === b.plan.vehicle &&
+  a.plan.targets === b.plan.targets &&
+  a.axle === b.axle &&
+  a.off === b.off
+
+export const sameAsk = (a: WhyAsk, b: WhyAsk): boolean => sameCar(a, b) && a.plan.units === b.plan.units
+
+/** The answers kept once there is a new one, the newest first: of the same things, one in each units. */
+export const keepAnswer = (kept: readonly Answered[], found: Answered): readonly Answered[] => [
+  found,
+  ...kept.filter(({ ask }) => sameCar(ask, found.ask) && ask.plan.units !== found.ask.plan.units),
+]

@@ -4,7 +4,7 @@ import { type Say, sayIn } from '../../../core/loads/saying.ts'
 import { ON_STOP, PARKED } from '../../../core/tolerance/regimes.ts'
 import { chanceText } from '../../../core/tolerance/saying.ts'
 import { useSureView } from '../../sure-context.ts'
-import { useSelect, useStore } from '../../window-context.ts'
+import { useStore } from '../../window-context.ts'
 import { goToField } from '../measurements/go-to-field.ts'
 import { FewFirst } from './FewFirst.tsx'
 import { unbroken } from './unbroken.ts'
@@ -78,8 +78,7 @@ function HowSure({ on }: { on: boolean }) {
 }
 
 /** What put the axle on its stop, by size; what one change of each kind would mend it; what the driver feels. */
-export function WhyLine({ why, late }: Explained) {
-  const units = useSelect(state => state.plan.units)
+export function WhyLine({ why, units, late }: Explained) {
   const say = useMemo(() => sayIn(units), [units])
   const { now, causes } = why
   const on = now.engagement !== null && now.rest >= now.engagement

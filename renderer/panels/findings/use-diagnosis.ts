@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react'
 import type { Diagnosis } from '../../../core/loads/diagnosis.ts'
+import type { UnitSystem } from '../../../core/plan/schema.ts'
 import { shownAxle, shownSetup } from '../../state/selectors.ts'
-import { answerWhy, type WhyAsk } from '../../state/why.ts'
+import { type Answered, answerWhy, keepAnswer, sameAsk, sameCar, type WhyAsk } from '../../state/why.ts'
 import { useSelectLate } from '../../window-context.ts'
 import { whyPool } from '../../workers/why-pool.ts'
 
@@ -11,49 +12,53 @@ const PAUSE = 400
 /** Why, and whether it still is of what was there before the last edit. */
 export interface Explained {
   readonly why: Diagnosis
+  /** Those its sentences are in: for the moment after a switch, the units from before. */
+  readonly units: UnitSystem
   readonly late: boolean
 }
 
 /**
  * Worked out beside the page once the hands rest, for it takes several frames. What was said before stays until then, marked as late; of
- * another axle or setup it is never shown. Null where there is nothing to explain.
+ * another axle or setup it is never shown. Other units are no other car: they are asked for at once, and what was said in them is kept.
+ * Null where there is nothing to explain.
  */
 export function useDiagnosis(): Explained | null {
-  const { plan, setup, axle, off } = useSelectLate(state => ({
+  const now = useSelectLate(state => ({
     plan: state.plan,
     setup: shownSetup(state).setup,
     axle: shownAxle(state).axle.id,
     off: state.view.loadsOff,
   }))
-  const { loads, vehicle, units, targets } = plan
-  const [found, setFound] = useState<{ setup: string; ask: WhyAsk; why: Diagnosis | null } | null>(null)
-  const [ask, setAsk] = useState<WhyAsk>(() => ({ plan: { ...plan, setups: [setup] }, axle, off }))
-  const same =
-    ask.plan.setups[0] === setup &&
-    ask.plan.loads === loads &&
-    ask.plan.vehicle === vehicle &&
-    ask.plan.units === units &&
-    ask.plan.targets === targets &&
-    ask.axle === axle &&
-    ask.off === off
-  if (!same) setAsk({ plan: { ...plan, setups: [setup] }, axle, off })
+  const wanted: WhyAsk = { plan: { ...now.plan, setups: [now.setup] }, axle: now.axle, off: now.off }
+  const [answers, setAnswers] = useState<readonly Answered[]>([])
+  const [ask, setAsk] = useState(wanted)
+  if (!sameAsk(ask, wanted)) setAsk(wanted)
+  const known = answers.some(each => sameAsk(each.ask, ask))
+  const worded = answers.some(each => sameCar(each.ask, ask))
   useEffect(() => {
+    if (known) return
     let callOff = () => {}
-    const settle = (why: Diagnosis | null) => setFound({ setup: ask.plan.setups[0]!.id, ask, why })
+    const settle = (why: Diagnosis | null) => setAnswers(kept => keepAnswer(kept, { ask, why }))
     // Where no worker answers, the page does it by itself.
     const here = () => settle(answerWhy(ask))
-    const timer = setTimeout(() => {
-      try {
-        callOff = whyPool().run(ask, 0, { done: settle, failed: here })
-      } catch {
-        here()
-      }
-    }, PAUSE)
+    const timer = setTimeout(
+      () => {
+        try {
+          callOff = whyPool().run(ask, 0, { done: settle, failed: here })
+        } catch {
+          here()
+        }
+      },
+      worded ? 0 : PAUSE,
+    )
     return () => {
       clearTimeout(timer)
       callOff()
     }
-  }, [ask])
-  if (found === null || found.why === null || found.setup !== setup.id || found.ask.axle !== axle) return null
-  return { why: found.why, late: found.ask !== ask }
+  }, [ask, known, worded])
+  const found =
+    answers.find(each => sameAsk(each.ask, wanted)) ??
+    answers.find(each => each.ask.plan.setups[0]?.id === now.setup.id && each.ask.axle === now.axle)
+  if (found === undefined || found.why === null) return null
+  return { why: found.why, units: found.ask.plan.units, late: !sameCar(found.ask, wanted) }
 }
