@@ -1,6 +1,7 @@
 import type { NotLaid } from '../../core/runs/lay.ts'
 import type { RunClient } from '../workers/run-client.ts'
 import type { LaidWheel, RunAsk } from '../workers/run-messages.ts'
+import { watched } from './watched.ts'
 
 export type LayAsk = Extract<RunAsk, { kind: 'lay' }>
 
@@ -20,31 +21,20 @@ const sameWheel = (a: LayAsk | null, b: LayAsk): boolean => a !== null && a.run 
 
 /** Lays one channel over the plan again and again, as either changes: one at a time, and next the one asked for last. */
 export class LaidSlot {
-  private view: LaidView = nothing
+  private readonly seen = watched(nothing)
+  readonly read = this.seen.read
+  readonly subscribe = this.seen.subscribe
   private next: LayAsk | null = null
   private under: LayAsk | null = null
-  private readonly listeners = new Set<() => void>()
 
   constructor(private readonly client: RunClient) {}
-
-  readonly read = (): LaidView => this.view
-
-  readonly subscribe = (hear: () => void): (() => void) => {
-    this.listeners.add(hear)
-    return () => this.listeners.delete(hear)
-  }
-
-  private write(view: LaidView): void {
-    this.view = view
-    for (const hear of [...this.listeners]) hear()
-  }
 
   /** null: nothing is to be laid. */
   ask(ask: LayAsk | null): void {
     this.next = ask
-    if (ask === null) this.write(nothing)
-    else if (!sameWheel(this.view.of, ask)) this.write({ ...nothing, working: true })
-    else if (!this.view.working) this.write({ ...this.view, working: true })
+    if (ask === null) this.seen.write(nothing)
+    else if (!sameWheel(this.read().of, ask)) this.seen.write({ ...nothing, working: true })
+    else if (!this.read().working) this.seen.write({ ...this.read(), working: true })
     void this.go()
   }
 
@@ -57,12 +47,12 @@ export class LaidSlot {
     this.under = null
     // What was asked meanwhile is laid instead; of the same wheel this is at least nearer than what is shown.
     const newer = this.next as LayAsk | null
-    const wanted = newer === null ? this.view.working : sameWheel(ask, newer)
+    const wanted = newer === null ? this.read().working : sameWheel(ask, newer)
     if (wanted && end.kind === 'answer') {
       const { answer } = end
       const [laid, notLaid] = answer.ok ? [answer, null] : [null, answer]
-      this.write({ laid, notLaid, of: ask, working: newer !== null, fault: null })
-    } else if (wanted && end.kind === 'fault') this.write({ ...nothing, of: ask, fault: end.fault })
+      this.seen.write({ laid, notLaid, of: ask, working: newer !== null, fault: null })
+    } else if (wanted && end.kind === 'fault') this.seen.write({ ...nothing, of: ask, fault: end.fault })
     void this.go()
   }
 }

@@ -4,13 +4,10 @@ import { readRoad } from '../../core/ride/road-text.ts'
 import { MILE_PER_HOUR } from '../../core/units/constants.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { Store } from './store.ts'
+import { type Watched, watched } from './watched.ts'
 
 /** A road somebody brought from a file, for as long as the window is open: a plan does not hold one. */
-export interface OwnRoad {
-  readonly read: () => MeasuredCourse | null
-  readonly subscribe: (hear: () => void) => () => void
-  readonly write: (road: MeasuredCourse | null) => void
-}
+export type OwnRoad = Watched<MeasuredCourse | null>
 
 const known = new WeakMap<Store, OwnRoad>()
 
@@ -18,19 +15,7 @@ const known = new WeakMap<Store, OwnRoad>()
 export function ownRoadOf(store: Store): OwnRoad {
   const before = known.get(store)
   if (before !== undefined) return before
-  let road: MeasuredCourse | null = null
-  const listeners = new Set<() => void>()
-  const made: OwnRoad = {
-    read: () => road,
-    subscribe: hear => {
-      listeners.add(hear)
-      return () => listeners.delete(hear)
-    },
-    write: next => {
-      road = next
-      for (const hear of [...listeners]) hear()
-    },
-  }
+  const made = watched<MeasuredCourse | null>(null)
   known.set(store, made)
   return made
 }

@@ -1,6 +1,7 @@
 import type { Change } from '../../core/changes/change.ts'
 import type { Candidate, Question } from '../../core/changes/evaluate.ts'
 import { gathered, type Proposals, type Work } from '../../core/changes/propose.ts'
+import { watched } from './watched.ts'
 
 /** What one worker is asked: some of the combinations, each with its place in the whole list. */
 export interface ProposeAsk {
@@ -45,16 +46,11 @@ const PAUSE = 120
  * @param most workers at a time
  */
 export function createProposing(hire: () => ProposeHand, most: number) {
-  const listeners = new Set<() => void>()
-  let view = NOTHING
+  const { read, write: show, subscribe } = watched(NOTHING)
   let asked: Work | null = null
   let hands: ProposeHand[] = []
   let waiting: ReturnType<typeof setTimeout> | null = null
 
-  const show = (next: ProposeView): void => {
-    view = next
-    for (const listener of listeners) listener()
-  }
   const end = (): void => {
     if (waiting !== null) clearTimeout(waiting)
     waiting = null
@@ -83,14 +79,14 @@ export function createProposing(hire: () => ProposeHand, most: number) {
         found[at] = candidate
       }
       if (done < list.length) {
-        show({ ...view, done })
+        show({ ...read(), done })
         return
       }
       end()
       const candidates = found.filter(candidate => candidate !== undefined)
       show({ ...NOTHING, done, of: list.length, proposals: gathered(candidates, work) })
     }
-    show({ ...NOTHING, of: list.length, running: true, proposals: view.proposals })
+    show({ ...NOTHING, of: list.length, running: true, proposals: read().proposals })
     const shares = Math.min(most, list.length)
     try {
       for (let share = 0; share < shares; share += 1) {
@@ -107,25 +103,22 @@ export function createProposing(hire: () => ProposeHand, most: number) {
   }
 
   return {
-    read: (): ProposeView => view,
-    subscribe: (listener: () => void): (() => void) => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    },
+    read,
+    subscribe,
     /** Says what is wanted now; what was found before stays in sight, as older, until it is answered. */
     ask(work: Work, keep: boolean): void {
       asked = work
       end()
-      show({ ...NOTHING, of: work.list.length, running: true, proposals: keep ? view.proposals : null })
+      show({ ...NOTHING, of: work.list.length, running: true, proposals: keep ? read().proposals : null })
       waiting = setTimeout(() => {
         waiting = null
         begin(work)
       }, PAUSE)
     },
     stop(): void {
-      if (!view.running) return
+      if (!read().running) return
       end()
-      show({ ...view, running: false, stopped: true })
+      show({ ...read(), running: false, stopped: true })
     },
     again(): void {
       if (asked === null) return

@@ -1,4 +1,5 @@
 import type { Recording } from './recording.ts'
+import { watched } from './watched.ts'
 
 export interface RecordingsView {
   readonly runs: readonly Recording[]
@@ -8,19 +9,13 @@ export interface RecordingsView {
 
 /** The recorded runs there are, and who hears of them. */
 export class RecordingList {
-  protected view: RecordingsView = { runs: [], shown: null }
-  private readonly listeners = new Set<() => void>()
+  private readonly seen = watched<RecordingsView>({ runs: [], shown: null })
+  readonly read = this.seen.read
+  readonly subscribe = this.seen.subscribe
+  protected readonly write = this.seen.write
 
-  readonly read = (): RecordingsView => this.view
-
-  readonly subscribe = (hear: () => void): (() => void) => {
-    this.listeners.add(hear)
-    return () => this.listeners.delete(hear)
-  }
-
-  protected write(next: RecordingsView): void {
-    this.view = next
-    for (const hear of [...this.listeners]) hear()
+  protected get view(): RecordingsView {
+    return this.read()
   }
 
   find(id: string): Recording | null {

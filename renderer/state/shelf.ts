@@ -3,6 +3,7 @@ import type { Problem } from '../../core/plan/problem.ts'
 import { formatShelf, parseShelf, readShelf } from '../../core/plan/shelf-file.ts'
 import { type Files, guarded } from './files.ts'
 import { dismiss, notify } from './notices.ts'
+import { watched } from './watched.ts'
 
 export interface ShelfView {
   /** The generic sizes until somebody has put something on it. */
@@ -52,17 +53,13 @@ export function shelfOf(files: Files): KeptShelf {
 }
 
 function keptShelf(files: Files): KeptShelf {
-  const listeners = new Set<() => void>()
   let [past, future]: [readonly Step[], readonly Step[]] = [[], []]
   let shelf = GENERIC_SHELF
   let state: ShelfView['state'] = 'unread'
-  let view: ShelfView = { shelf, state, undo: null, redo: null }
+  const { read, write, subscribe } = watched<ShelfView>({ shelf, state, undo: null, redo: null })
   let sending: Promise<void> = Promise.resolve()
 
-  const show = (): void => {
-    view = { shelf, state, undo: past.at(-1)?.label ?? null, redo: future.at(-1)?.label ?? null }
-    for (const hear of [...listeners]) hear()
-  }
+  const show = (): void => write({ shelf, state, undo: past.at(-1)?.label ?? null, redo: future.at(-1)?.label ?? null })
 
   const ask = async (): Promise<void> => {
     const reply = await guarded(files, 'shelf', () => files.host.call('shelf', {}))
@@ -91,11 +88,8 @@ function keptShelf(files: Files): KeptShelf {
   }
 
   return {
-    read: () => view,
-    subscribe: hear => {
-      listeners.add(hear)
-      return () => listeners.delete(hear)
-    },
+    read,
+    subscribe,
     begin: () => {
       if (state !== 'unread') return
       state = 'reading'

@@ -1,4 +1,5 @@
 import type { State } from './state.ts'
+import { watched } from './watched.ts'
 
 /** The one place that holds what the window knows. Only actions write. */
 export interface Store {
@@ -9,18 +10,12 @@ export interface Store {
 }
 
 export function createStore(initial: State): Store {
-  let state = initial
-  const listeners = new Set<() => void>()
+  const { read, write, subscribe } = watched(initial)
   return {
-    read: () => state,
+    read,
     write: next => {
-      if (next === state) return
-      state = next
-      for (const hear of [...listeners]) hear()
+      if (next !== read()) write(next)
     },
-    subscribe: hear => {
-      listeners.add(hear)
-      return () => listeners.delete(hear)
-    },
+    subscribe,
   }
 }

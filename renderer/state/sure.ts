@@ -1,6 +1,7 @@
 import type { Axle, AxleId, Plan, Setup } from '../../core/plan/schema.ts'
 import type { LedgerSureness } from '../../core/tolerance/ledger-sureness.ts'
 import type { AxleSureness } from '../../core/tolerance/steps.ts'
+import { watched } from './watched.ts'
 
 /** What is asked of the worker: one axle of one setup, in a plan that holds no other setup. */
 export interface SureAsk {
@@ -59,8 +60,7 @@ const PAUSE = 500
  * @param hire starts a worker
  */
 export function createSure(hire: () => SureHand) {
-  const listeners = new Set<() => void>()
-  let view = NOTHING
+  const { read, write: show, subscribe } = watched(NOTHING)
   let asked: (SureAsk & { setup: Setup; off: readonly string[]; from: Axle }) | null = null
   let hand: SureHand | null = null
   /** The call whose answer is waited for; 0 when none is. */
@@ -68,10 +68,6 @@ export function createSure(hire: () => SureHand) {
   let calls = 0
   let waiting: ReturnType<typeof setTimeout> | null = null
 
-  const show = (next: SureView): void => {
-    view = next
-    for (const listener of listeners) listener()
-  }
   const callOff = (): void => {
     if (waiting !== null) clearTimeout(waiting)
     waiting = null
@@ -92,11 +88,11 @@ export function createSure(hire: () => SureHand) {
     show({ ...NOTHING, fault })
   }
   const hear = (word: SureWord): void => {
-    if (word.kind === 'progress') show({ ...view, share: word.share })
+    if (word.kind === 'progress') show({ ...read(), share: word.share })
     else if (word.kind === 'fault') fail(word.fault)
     else if (word.kind === 'ledger') {
       running = 0
-      show({ ...view, ledger: word.ledger, share: null })
+      show({ ...read(), ledger: word.ledger, share: null })
     } else if (asked === null || asked.plan.loads.length === 0) {
       running = 0
       show({ ...NOTHING, sureness: word.sureness })
@@ -126,11 +122,8 @@ export function createSure(hire: () => SureHand) {
   }
 
   return {
-    read: (): SureView => view,
-    subscribe: (listener: () => void): (() => void) => {
-      listeners.add(listener)
-      return () => listeners.delete(listener)
-    },
+    read,
+    subscribe,
     /** Says what is shown now; trials begin when that has changed and the hands rest. */
     ask(plan: Plan, setup: Setup, axle: Axle, off: readonly string[]): void {
       const { tolerances, targets, loads, vehicle } = plan
@@ -147,7 +140,7 @@ export function createSure(hire: () => SureHand) {
       const chosen = loads.map(({ id }) => id).filter(id => !off.includes(id))
       asked = { plan: { ...plan, setups: [setup] }, axle: axle.id, chosen, setup, off, from: axle }
       callOff()
-      if (view !== NOTHING) show(NOTHING)
+      if (read() !== NOTHING) show(NOTHING)
       waiting = setTimeout(begin, PAUSE, { plan: asked.plan, axle: axle.id, chosen })
     },
     /** Somebody types or points: trials under way pause until the hands rest, whatever the key does. */
@@ -157,7 +150,7 @@ export function createSure(hire: () => SureHand) {
     /** What is known by then stays. */
     stop(): void {
       callOff()
-      show({ ...NOTHING, sureness: view.sureness, stopped: true })
+      show({ ...NOTHING, sureness: read().sureness, stopped: true })
     },
     again(): void {
       if (asked === null) return

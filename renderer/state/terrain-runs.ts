@@ -7,6 +7,7 @@ import { type DrivenCorner, sameDriven } from './terrain-driven.ts'
 import { LIMIT_WITHIN, pointOf, sweptPoints } from './terrain-points.ts'
 import { type RideRequest, type Rider, type RunsView, sameRequest } from './terrain-request.ts'
 import { coarseFirst, type Sweep } from './terrain-sweep.ts'
+import { watched } from './watched.ts'
 
 const NOTHING: RunsView = {
   rides: [],
@@ -32,9 +33,10 @@ const distinct = (corners: readonly DrivenCorner[]): DrivenCorner[] =>
 
 /** Rides of the terrain page: what is asked last is worked out first, and what was ridden before is remembered. */
 export class TerrainRuns {
-  private view = NOTHING
+  private readonly seen = watched(NOTHING)
+  readonly read = this.seen.read
+  readonly subscribe = this.seen.subscribe
   private request: RideRequest | null = null
-  private readonly listeners = new Set<() => void>()
   private readonly underWay = new Set<CallOff>()
   private timers: ReturnType<typeof setTimeout>[] = []
   private done = 0
@@ -49,18 +51,11 @@ export class TerrainRuns {
     private readonly cache = new RideCache(),
   ) {}
 
-  readonly read = (): RunsView => this.view
-
   /** The same for a page about to ask its first question: what is remembered of it is there at once. */
   readonly readOf = (request: RideRequest | null): RunsView => {
-    if (this.request !== null || request === null) return this.view
+    if (this.request !== null || request === null) return this.read()
     if (this.ahead?.request !== request) this.ahead = { request, view: this.beginning(request, false) }
     return this.ahead.view
-  }
-
-  readonly subscribe = (hear: () => void): (() => void) => {
-    this.listeners.add(hear)
-    return () => this.listeners.delete(hear)
   }
 
   warm(count: number): void {
@@ -75,7 +70,7 @@ export class TerrainRuns {
     this.callOff()
     this.request = request
     this.ahead = null
-    if (request === null) this.show(NOTHING)
+    if (request === null) this.seen.write(NOTHING)
     else this.begin(request, before?.subject === request.subject, before === null ? view : undefined)
   }
 
@@ -83,7 +78,7 @@ export class TerrainRuns {
   stop(): void {
     if (this.done >= this.total) return
     this.callOff()
-    this.show({ ...this.view, work: null, stopped: true })
+    this.seen.write({ ...this.read(), work: null, stopped: true })
   }
 
   /** Takes up what was stopped, or what failed. */
@@ -98,12 +93,12 @@ export class TerrainRuns {
     const { corners, terrain } = request
     const known = corners.map(corner => this.cache.ride(corner, terrain))
     const settled = known.every(ride => ride !== null)
-    const stale = keep && !settled && this.view.rides.length === corners.length
+    const stale = keep && !settled && this.read().rides.length === corners.length
     return {
-      rides: stale ? this.view.rides : known,
+      rides: stale ? this.read().rides : known,
       settled,
       swept: this.sweptNow(request),
-      findings: this.findingsNow(request) ?? (stale ? this.view.findings : null),
+      findings: this.findingsNow(request) ?? (stale ? this.read().findings : null),
       work: null,
       stopped: false,
       fault: null,
@@ -116,7 +111,7 @@ export class TerrainRuns {
     this.done = 0
     this.total = 0
     this.slow = false
-    this.show(view)
+    this.seen.write(view)
     const missing = corners.filter(corner => this.cache.ride(corner, terrain) === null)
     for (const corner of distinct(missing)) this.ride(request, corner)
     this.timers = [setTimeout(() => this.beSlow(), UNSEEN)]
@@ -224,11 +219,6 @@ export class TerrainRuns {
   }
 
   private patch(change: Partial<RunsView>): void {
-    this.show({ ...this.view, ...change })
-  }
-
-  private show(view: RunsView): void {
-    this.view = view
-    for (const hear of [...this.listeners]) hear()
+    this.seen.write({ ...this.read(), ...change })
   }
 }
