@@ -3,6 +3,7 @@ import { unitOf } from '../../core/units/quantity.ts'
 import { valueAt } from '../state/place.ts'
 import { placeOf } from '../state/selectors.ts'
 import { useSelectGroup } from '../window-context.ts'
+import { ErrorMark } from './ErrorMark.tsx'
 import type { FieldSpec } from './field-spec.ts'
 import { errorId } from './MeasureField.tsx'
 
@@ -16,10 +17,7 @@ export function FieldError({ field, spec, id }: { field: string; spec: FieldSpec
   const unit = unitOf(spec.quantity, system).label
   return (
     <div className="err" id={errorId(id)} role="alert">
-      <svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
-        <path d="M5 1h6l4 4v6l-4 4H5l-4-4V5z" fill="var(--alarm)" />
-        <path d="M8 4v5M8 11v1.6" stroke="var(--sheet)" strokeWidth="1.8" />
-      </svg>
+      <ErrorMark />
       <span>
         <b>{refused.wrong}</b> {refused.right}{' '}
         {typeof value === 'number' ? (

@@ -1,5 +1,6 @@
 import { type Bound, boundWords } from '../../core/plan/bound.ts'
 import type { Problem } from '../../core/plan/problem.ts'
+import { INCH } from '../../core/units/constants.ts'
 import { fieldText } from '../../core/units/format.ts'
 import { type Quantity, type System, toUnit, unitOf } from '../../core/units/quantity.ts'
 import { normal } from '../state/place.ts'
@@ -13,6 +14,16 @@ type Said = Omit<Refusal, 'text'>
 /** A limit as its field would show it, with its unit. */
 const shown = (limit: number, quantity: Quantity, system: System): string =>
   `${fieldText(limit, quantity, system)} ${unitOf(quantity, system).label}`.trimEnd()
+
+/** Limits this large, m, are nobody's measure: the last mark of the tape inside them will do. */
+const FAR = 10 * INCH
+
+/** A limit of all values of a kind: `787 3/8 in`, where its own field would show `787.402 in`. */
+function outermost(limit: number, quantity: Quantity, system: System): string {
+  const far = quantity === 'length' && system === 'inch' && Math.abs(limit) > FAR
+  const mark = INCH / 16
+  return shown(far ? Math.trunc(limit / mark) * mark : limit, quantity, system)
+}
 
 /** What a problem wants, in the units on screen. */
 export const wantedWords = ({ wanted, bound }: Problem, quantity: Quantity, system: System): string =>
@@ -32,13 +43,13 @@ export function unreadable(text: string, problem: string): Refusal {
 /** A value outside the range of its kind. A limit nobody could read off is nothing to a person: more than nothing is what is meant. */
 function outOfRange({ side, limit }: Bound, quantity: Quantity, system: System): Said {
   if (side === 'most' || side === 'below')
-    return { wrong: 'Too large.', right: `It takes ${shown(limit, quantity, system)} or less.` }
+    return { wrong: 'Too large.', right: `It takes ${outermost(limit, quantity, system)} or less.` }
   const unseen = limit > 0 && toUnit(limit, quantity, system) < 10 ** -unitOf(quantity, system).digits
   return {
     wrong: 'Too small.',
     right: unseen
       ? `It takes more than ${shown(0, quantity, system)}.`
-      : `It takes ${shown(limit, quantity, system)} or more.`,
+      : `It takes ${outermost(limit, quantity, system)} or more.`,
   }
 }
 

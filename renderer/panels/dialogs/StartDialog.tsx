@@ -1,5 +1,7 @@
 import { type FormEvent, useState } from 'react'
 import { unitOf } from '../../../core/units/quantity.ts'
+import { ErrorMark } from '../../fields/ErrorMark.tsx'
+import { unreadable } from '../../fields/refusals.ts'
 import { Switch, type SwitchOption } from '../../fields/Switch.tsx'
 import { startPlan } from '../../state/opening.ts'
 import { openDialog } from '../../state/view.ts'
@@ -149,6 +151,7 @@ interface AskProps {
 function Ask({ entry, form, error, onText }: AskProps) {
   const id = `start-${entry}`
   const [label, how] = asks[entry]
+  const text = form.texts[entry]
   return (
     <div className="ask">
       <label htmlFor={id}>{label}</label>
@@ -157,7 +160,7 @@ function Ask({ entry, form, error, onText }: AskProps) {
         className={error === undefined ? 'f' : 'f bad'}
         autoComplete="off"
         spellCheck={false}
-        value={form.texts[entry]}
+        value={text}
         aria-invalid={error !== undefined || undefined}
         placeholder={OPTIONAL.has(entry) ? 'assumed' : undefined}
         aria-describedby={`${id}-how`}
@@ -165,8 +168,20 @@ function Ask({ entry, form, error, onText }: AskProps) {
       />
       <span className="u">{unitOf(quantityOf[entry], form.units).label}</span>
       <span id={`${id}-how`} className={error === undefined ? 'hint' : 'hint wrong'}>
-        {error ?? how}
+        {error === undefined ? how : <AskError {...(text.trim() === '' ? missing(how) : unreadable(text, error))} />}
       </span>
     </div>
   )
 }
+
+/** Where nothing is entered, how to measure it is what is right. */
+const missing = (how: string) => ({ wrong: 'Needed.', right: how })
+
+const AskError = ({ wrong, right }: { readonly wrong: string; readonly right: string }) => (
+  <>
+    <ErrorMark />
+    <span>
+      <b>{wrong}</b> {right}
+    </span>
+  </>
+)

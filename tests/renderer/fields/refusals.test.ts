@@ -26,6 +26,7 @@ test.each([
   ['corner.cornerMass', 0, 'Too small. It takes more than 0 lb.'],
   ['corner.shock.stroke', -1, 'Too small. It takes more than 0 in.'],
   ['corner.shock.showing', -1, 'Too small. It takes 0 in or more.'],
+  ['corner.stop.gap', 1e3, 'Too large. It takes 787 3/8 in or less.'],
   ['corner.stop.charge', 1e12, 'Too large. It takes 29,008 psi or less.'],
   [
     'corner.shock.stroke',
