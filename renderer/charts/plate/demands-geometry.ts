@@ -1,7 +1,8 @@
 import type { Box } from '../placement/box.ts'
 import { type MeasureText, shortened } from '../text/span.ts'
-import type { DemandSpan, DemandsView } from './demands.ts'
+import type { DemandBalance, DemandSpan, DemandsView } from './demands.ts'
 import type { Column, Frame } from './frame.ts'
+import type { TravelMarks } from './travel.ts'
 import type { WheelAxis } from './wheel-axis.ts'
 
 export interface DemandBar {
@@ -35,6 +36,37 @@ export function lastCounted({ bars }: DemandsGeometry): DemandBar | undefined {
   const counted = bars.filter(({ span }) => span.counted)
   return counted.find(bar => bar.together) ?? (counted.length === 1 ? counted[0] : undefined)
 }
+
+/** The upright from the end of the bar the balance is counted from to the line it is counted to, px. */
+export interface Balanced {
+  readonly bar: DemandBar
+  /** Of the bar's end. */
+  readonly end: number
+  /** Of the line: engagement, or full bump where no stop is met. */
+  readonly line: number
+}
+
+/** null where nothing is counted, or has no place. */
+export function balancedOn(
+  demands: DemandsGeometry,
+  balance: DemandBalance | null,
+  axis: WheelAxis,
+  { engagement, bump, droop }: Pick<TravelMarks, 'engagement' | 'bump' | 'droop'>,
+): Balanced | null {
+  const bar = lastCounted(demands)
+  if (balance === null || bar === undefined || bar.span.to === null) return null
+  const y = (wheel: number): number => Math.min(Math.max(axis.y(wheel), axis.top + 1), axis.bottom - 1)
+  const to = balance.beforeStop === null ? bump : Math.max(engagement ?? bump, droop)
+  return { bar, end: y(bar.span.to), line: y(to) }
+}
+
+/** What is kept clear of words around it. */
+export const uprightBox = ({ bar: { centre }, end, line }: Balanced): Box => ({
+  x: centre - 3,
+  y: Math.min(end, line),
+  width: 6,
+  height: Math.abs(end - line),
+})
 
 /** Two bars stand no closer than what a finger needs, px. */
 export const LEAST_PITCH = 24

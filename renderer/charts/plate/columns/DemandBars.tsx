@@ -1,4 +1,4 @@
-import { type DemandsGeometry, lastCounted } from '../demands-geometry.ts'
+import { balancedOn, type DemandsGeometry } from '../demands-geometry.ts'
 import type { Scene } from '../scene.ts'
 
 interface DemandBarsProps {
@@ -11,13 +11,7 @@ const LEAST = 1.5
 /** Each load as a span from where the wheel stands to where the load holds it, only outlined while it is not counted; together in solid ink, with what is left above it. */
 export function DemandBars({ scene, demands }: DemandBarsProps) {
   const { axis, travel, view } = scene
-  const balance = view.demands?.balance ?? null
-  const last = lastCounted(demands)
-  const held = (y: number): number => Math.min(Math.max(y, axis.top + 1), axis.bottom - 1)
-  const line = held(
-    axis.y(balance?.beforeStop == null ? travel.bump : Math.max(travel.engagement ?? travel.bump, travel.droop)),
-  )
-  const end = last?.span.to == null ? null : held(axis.y(last.span.to))
+  const balanced = balancedOn(demands, view.demands?.balance ?? null, axis, travel)
   return (
     <>
       {demands.bars.map(({ span, together, x, width, top, bottom }) => (
@@ -33,10 +27,10 @@ export function DemandBars({ scene, demands }: DemandBarsProps) {
           strokeWidth="1.25"
         />
       ))}
-      {balance === null || last === undefined || end === null ? null : (
+      {balanced === null ? null : (
         <path
           className="moves"
-          d={`M${last.centre} ${end}V${line}M${last.centre - 5} ${end}h10`}
+          d={`M${balanced.bar.centre} ${balanced.end}V${balanced.line}M${balanced.bar.centre - 5} ${balanced.end}h10`}
           stroke="var(--ink)"
           strokeWidth="1.25"
           fill="none"

@@ -3,7 +3,7 @@ import type { Placer, Spot } from '../../placement/placer.ts'
 import { lengthSpans, onTape } from '../../text/length-spans.ts'
 import { type Span, shortened, span } from '../../text/span.ts'
 import type { DemandSpan } from '../demands.ts'
-import type { DemandBar } from '../demands-geometry.ts'
+import { balancedOn, type DemandBar } from '../demands-geometry.ts'
 import type { Scene } from '../scene.ts'
 
 const area = ({ demands, axis }: Scene): Box | null =>
@@ -75,6 +75,9 @@ export function demandValues(scene: Scene, placer: Placer): void {
       ...below.map(y => ({ x: bar.centre, y, anchor: 'middle' as const })),
       // Beside a neighbour's bar it begins under its own.
       ...below.map(y => ({ x: bar.x, y, anchor: 'start' as const })),
+      // Above it, clear of what stands right of the bar.
+      { x: bar.x + bar.width, y: bar.top - 18, anchor: 'end' },
+      { x: bar.centre - 5, y: bar.top - 18, anchor: 'end' },
       { x: bar.centre, y: bar.top - 18, anchor: 'middle' },
     ]
     placer.at(`demand-assumed-${bar.span.id}`, placer.block([span('assumed', style)]), spots, within)
@@ -125,20 +128,28 @@ export function balanceLabels(scene: Scene, placer: Placer): void {
   // Bars and their room are kept clear as long as that is possible.
   const y = axis.y(line)
   const word = (text: string): Span[] => [span(text, { size: type.body, weight: 600 })]
-  const kind = balance.beforeStop === null ? ['Left before bump', 'Left'] : ['Balance', 'Left']
+  const kind =
+    balance.beforeStop === null
+      ? ['Left before bump', 'Left']
+      : balance.beforeStop < 0
+        ? ['Balance']
+        : ['Balance', 'Left']
   const value = (size: number) => lengthSpans(left, system, { size, weight: size < 15 ? 600 : 400 }, { unit: true })
   const wordings = [type.number, type.second, type.body].flatMap(size => kind.map(text => ({ size, text })))
   const placed = placer.first(wordings, ({ size, text }) => {
     const number = placer.block(value(size))
     const name = placer.block(word(text))
-    const gap = room.width - number.width - name.width
-    if (gap < 8) return null
-    const spread = placer.block([...word(text), ...value(size).map((s, i) => (i === 0 ? { ...s, space: gap } : s))])
-    return placer.at('balance', spread, aroundLine(y, size, room.x, balance.beforeStop === null), room)
+    return placer.first(aroundLine(y, size, room.x, balance.beforeStop === null), spot => {
+      const free = besideBalanced(scene, room, spot.y - size, spot.y)
+      const gap = free.width - number.width - name.width
+      if (gap < 8) return null
+      const spread = [...word(text), ...value(size).map((s, i) => (i === 0 ? { ...s, space: gap } : s))]
+      return placer.at('balance', placer.block(spread), [spot], free)
+    })
   })
   if (placed === null)
     placer.first([type.second, type.body, type.axis], size => {
-      const text = placer.block(value(size), word('Left'))
+      const text = placer.block(value(size), word(kind.at(-1)!))
       return text.width > room.width ? null : placer.near('balance', text, room.x, y - 14, 'start', room)
     })
 
@@ -151,6 +162,15 @@ export function balanceLabels(scene: Scene, placer: Placer): void {
   const at = axis.y(Math.max(scene.otherTravel.engagement, scene.otherTravel.droop))
   const text = name === null ? amount : [span(name, style), ...amount.map((s, i) => (i === 0 ? { ...s, space: 5 } : s))]
   placer.at('other-balance', placer.block(text), aroundLine(at, type.label, room.x), room)
+}
+
+/** The part of the room left of the bar the balance is counted from, where that or its upright stands in a band. */
+function besideBalanced({ demands, view, axis, travel }: Scene, room: Box, top: number, bottom: number): Box {
+  const balanced = demands === null ? null : balancedOn(demands, view.demands?.balance ?? null, axis, travel)
+  if (balanced === null) return room
+  const { bar, end, line } = balanced
+  const stands = Math.min(bar.top, line, end) < bottom && Math.max(bar.bottom, line, end) > top
+  return stands ? { ...room, width: Math.max(0, bar.x - 6 - room.x) } : room
 }
 
 /** Above a line, else below it; the other way round when asked. */

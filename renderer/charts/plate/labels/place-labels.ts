@@ -3,6 +3,7 @@ import type { Box } from '../../placement/box.ts'
 import type { Label } from '../../placement/label.ts'
 import { type Leader, Placer } from '../../placement/placer.ts'
 import { crossLines } from '../cross-lines.ts'
+import { balancedOn, uprightBox } from '../demands-geometry.ts'
 import { type HandleGeometry, handleGeometry } from '../handle.ts'
 import type { Scene } from '../scene.ts'
 import { otherShareLabel, rulerLabels, zoneLabels } from './budget-labels.ts'
@@ -49,6 +50,8 @@ export function placeLabels(scene: Scene, findings: readonly Finding[], wheel: n
   zoneLabels(scene, placer)
   for (const bar of demands?.bars ?? [])
     placer.room.takeExactly({ x: bar.x - 2, y: bar.top, width: bar.width + 4, height: bar.bottom - bar.top })
+  const upright = demands === null ? null : balancedOn(demands, scene.view.demands?.balance ?? null, axis, scene.travel)
+  if (upright !== null) placer.room.takeExactly(uprightBox(upright))
   balanceLabels(scene, placer)
   demandValues(scene, placer)
   const offer = offerLabels(scene, placer)

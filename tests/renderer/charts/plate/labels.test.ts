@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type Box, inside, overlap } from '../../../../renderer/charts/placement/box.ts'
 import type { Label } from '../../../../renderer/charts/placement/label.ts'
+import { balancedOn, uprightBox } from '../../../../renderer/charts/plate/demands-geometry.ts'
 import { demandHeadLabels, headLabels } from '../../../../renderer/charts/plate/labels/heads.ts'
 import { lineNames } from '../../../../renderer/charts/plate/labels/line-names.ts'
 import { MARK_RADIUS, type MarkPlace } from '../../../../renderer/charts/plate/labels/mark-places.ts'
@@ -63,6 +64,13 @@ test('no word, number or mark on the plate ever lies over another, nor outside i
         const wheel = scene.travel.droop + share * (scene.travel.bump - scene.travel.droop)
         const all = everything(scene, findings, wheel)
         expect(overlaps(all)).toEqual([])
+        const balance = scene.view.demands?.balance ?? null
+        const counted = scene.demands && balancedOn(scene.demands, balance, scene.axis, scene.travel)
+        const upright: Box[] = counted === null ? [] : [uprightBox(counted)]
+        const crossed = placeLabels(scene, findings, wheel).labels.filter(({ box }) =>
+          upright.some(line => overlap(line, box)),
+        )
+        expect(crossed.map(({ id }) => id)).toEqual([])
         const plate = { x: 0, y: 0, width, height }
         expect(all.filter(([, box]) => !inside(box, plate)).map(([name]) => name)).toEqual([])
       },
