@@ -145,7 +145,7 @@ function ofLoad({ id, kind, label, takes, to }: LedgerRow, loads: readonly LoadR
       at: to,
       where: 'budget',
       mend,
-      otherwise: kind === 'cornering' ? 'More anti-roll rate.' : 'Stiffer springs, or less of it.',
+      otherwise: kind === 'cornering' ? 'More anti-roll rate.' : `Stiffer springs, or less of “${label}”.`,
     },
   ]
 }

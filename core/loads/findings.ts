@@ -17,13 +17,13 @@ const LITTLE_LEFT = INCH
 
 const THE_CAR = { axle: null, field: 'antiRollRate', at: 0, where: 'drawing' } as const
 
-function rollsOver(loaded: string, load: string | null): LoadFinding {
+function rollsOver(loads: string, load: string | null): LoadFinding {
   return {
     ...THE_CAR,
     id: load === null ? 'rolls-over' : `rolls-over-${load}`,
     severity: 'danger',
     load,
-    message: `${loaded}, it finds no balance below 20° of roll: it rolls over.`,
+    message: `With ${loads}, it finds no balance below 20° of roll: it rolls over.`,
     remedy: 'Less lateral acceleration, a lower center of gravity, more anti-roll rate or a wider track.',
     values: {},
   }
@@ -42,12 +42,19 @@ function needsTwoAxles(label: string, load: string): LoadFinding {
   }
 }
 
-/** `With “Crew”`, `With “Crew” and “Hard corner” together`. */
-const withAll = (labels: readonly string[]): string =>
-  `With ${listed(labels.map(label => `“${label}”`))}${labels.length > 1 ? ' together' : ''}`
+/** More loads than this are counted, not named: a line must be read at a glance. */
+const NAMED = 2
+
+/** `“Crew”`, `“Crew” and “Hard corner” together`, `all 4 loads together`, `the 3 loads counted, together`. */
+const inWords = (labels: readonly string[], ofAll: number): string =>
+  labels.length > NAMED
+    ? labels.length === ofAll
+      ? `all ${ofAll} loads together`
+      : `the ${labels.length} loads counted, together`
+    : `${listed(labels.map(label => `“${label}”`))}${labels.length > 1 ? ' together' : ''}`
 
 /** What the chosen loads together leave of one axle. */
-function together(axle: AxleLedger, under: AxleUnderLoad, loaded: string, say: Say): LoadFinding[] {
+function together(axle: AxleLedger, under: AxleUnderLoad, loads: string, say: Say): LoadFinding[] {
   const { balance, zone, bump } = axle
   const { beforeStop, beforeBump } = balance
   const base = { axle: axle.id, load: null, field: 'corner.stop.gap', where: 'budget' } as const
@@ -59,7 +66,7 @@ function together(axle: AxleLedger, under: AxleUnderLoad, loaded: string, say: S
         ...base,
         id: 'loads-reach-full-bump',
         severity: 'danger',
-        message: `${loaded}, the outer ${of} wheel is at full bump${end > 0 ? `, with ${say(end, 'force')} on whatever ends it` : ''}.`,
+        message: `With ${loads}, the outer ${of} wheel is at full bump${end > 0 ? `, with ${say(end, 'force')} on whatever ends it` : ''}.`,
         remedy: 'More preload, rate or charge, or less of them at once.',
         values: { force: end },
         at: bump,
@@ -73,8 +80,8 @@ function together(axle: AxleLedger, under: AxleUnderLoad, loaded: string, say: S
         ...base,
         id: 'loads-reach-stop',
         severity: 'caution',
-        message: `${loaded}, all ${say(zone, 'length')} before the ${of} stop is used${beforeStop < 0 ? `, and ${say(-beforeStop, 'length')} of what is behind it` : ''}.`,
-        remedy: 'A longer gap, or springs that give up less of it.',
+        message: `With ${loads}, the ${of} uses ${say(zone - beforeStop, 'length')}; its stop is met after ${say(zone, 'length')}.`,
+        remedy: 'A longer gap, stiffer springs or less load.',
         values: { zone, beforeStop },
         at,
       },
@@ -85,8 +92,8 @@ function together(axle: AxleLedger, under: AxleUnderLoad, loaded: string, say: S
         ...base,
         id: 'loads-leave-little',
         severity: 'caution',
-        message: `${loaded}, ${say(beforeStop, 'length')} is left before the ${of} stop.`,
-        remedy: 'A longer gap, or springs that give up less of it.',
+        message: `With ${loads}, ${say(beforeStop, 'length')} is left before the ${of} stop.`,
+        remedy: 'A longer gap, stiffer springs or less load.',
         values: { zone, beforeStop },
         at,
       },
@@ -94,7 +101,7 @@ function together(axle: AxleLedger, under: AxleUnderLoad, loaded: string, say: S
   return []
 }
 
-function lifts(under: AxleUnderLoad, loaded: string): LoadFinding[] {
+function lifts(under: AxleUnderLoad, loads: string): LoadFinding[] {
   if (!under.state.lifted) return []
   return [
     {
@@ -102,7 +109,7 @@ function lifts(under: AxleUnderLoad, loaded: string): LoadFinding[] {
       severity: 'note',
       axle: under.id,
       load: null,
-      message: `${loaded}, the inner ${under.id} wheel leaves the ground.`,
+      message: `With ${loads}, the inner ${under.id} wheel leaves the ground.`,
       remedy: 'Less roll rate on this axle or more on the other.',
       values: {},
       field: 'antiRollRate',
@@ -124,14 +131,14 @@ export function loadFindings(
   const label = (id: string): string => ledger[0]!.rows.find(row => row.id === id)!.label
   const alone = loads.flatMap(({ id, solved: { outcome } }) =>
     outcome === 'rolls over'
-      ? [rollsOver(withAll([label(id)]), id)]
+      ? [rollsOver(inWords([label(id)], loads.length), id)]
       : outcome === 'needs two axles'
         ? [needsTwoAxles(label(id), id)]
         : [],
   )
   const { chosen } = ledger[0]!.together
   if (chosen.length === 0) return alone
-  const all = withAll(chosen.map(label))
+  const all = inWords(chosen.map(label), loads.length)
   if (solved.outcome !== 'settles') return chosen.length === 1 ? alone : [...alone, rollsOver(all, null)]
   return [
     ...alone,

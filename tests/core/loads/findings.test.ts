@@ -32,13 +32,23 @@ describe('findings of the loads', () => {
     ])
   })
 
+  it('count loads that are too many to name, all of them or some', () => {
+    const loads = [bumpOf(0.1), carry({ front: 60 }), turn(1)]
+    expect(said(loads).map(([, , message]) => message)).toEqual([expect.stringMatching(/^With all 3 loads together, /)])
+    const plan = plainPlan([plainAxle({ rate: 30_000, weight: 3000, stop })], {}, [...loads, stopHard(1)])
+    const some = setupLoads(
+      plan,
+      plan.setups[0]!,
+      loads.map(({ id }) => id),
+    )
+    expect(loadFindings(plan, some).map(({ message }) => message)).toContainEqual(
+      expect.stringMatching(/^With the 3 loads counted, together, /),
+    )
+  })
+
   it('say that the stop is reached, and that full bump is', () => {
     expect(said([bumpOf(0.1)])).toEqual([
-      [
-        'loads-reach-stop',
-        'caution',
-        'With “Terrain”, all 80.0 mm before the front stop is used, and 20.0 mm of what is behind it.',
-      ],
+      ['loads-reach-stop', 'caution', 'With “Terrain”, the front uses 100.0 mm; its stop is met after 80.0 mm.'],
     ])
     expect(said([carry({ front: 3000 })])).toEqual([
       [
