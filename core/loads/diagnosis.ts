@@ -36,9 +36,8 @@ export function changeWords({ quantity, now, to, after, dangers }: OneChange, re
   const lifts = rest - after.rest
   const height =
     Math.abs(lifts) < INCH / 32 ? '' : `, then sits ${say(Math.abs(lifts), 'length')} ${lifts > 0 ? 'higher' : 'lower'}`
-  return [`${say(now, quantity)} to ${say(to, quantity)}${height}.`, ...dangers.map(said => `But then: ${said}`)].join(
-    ' ',
-  )
+  const then = dangers.map(said => `But then: ${said.charAt(0).toLowerCase()}${said.slice(1)}`)
+  return [`${say(now, quantity)} to ${say(to, quantity)}${height}.`, ...then].join(' ')
 }
 
 /** What the changes are good for, in a sentence to its colon. */

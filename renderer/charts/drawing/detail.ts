@@ -63,18 +63,21 @@ function breakShapes(from: number, to: number, y: number): Shape[] {
 /** A dimension shorter than this has its arrows outside, px. */
 const FITS = 15
 
+/** How far an arrow outside reaches, px. */
+const OUTSIDE = 13
+
 /** A vertical dimension between two heights, with its arrows outside where they would not fit. */
 function dimensionShapes(from: number, x: number, high: number, low: number): Shape[] {
   const outside = low - high < FITS
   const line = outside
     ? [
         pagePath([
-          [x, high - 13],
+          [x, high - OUTSIDE],
           [x, high],
         ]),
         pagePath([
           [x, low],
-          [x, low + 13],
+          [x, low + OUTSIDE],
         ]),
       ]
     : [
@@ -166,8 +169,8 @@ export function detailAt(
     dimension: {
       shapes: dimensionShapes(middle + (open ? build.foot : build.shaft) * scale + 3, line, upper, lower),
       x: line + 9,
-      // Arrows outside leave no room between them: the figure stands beside the upper one.
-      y: lower - upper < FITS ? upper - 2 : (upper + lower) / 2 + 4.5,
+      // Arrows outside leave no room between them: the figure stands over the upper one, clear of an arm that rises outward.
+      y: lower - upper < FITS ? upper - OUTSIDE - 2 : (upper + lower) / 2 + 4.5,
       spans: worded(
         open ? gap : stations.left,
         system,
