@@ -62,7 +62,11 @@ const rendererConfig: InlineConfig = {
       checks,
       output: {
         codeSplitting: {
-          groups: [{ name: 'ask', test: /\/renderer\/ask\.ts$/ }],
+          // What the first picture needs comes in one piece: a request each for what later pages share with it would take longer.
+          groups: [
+            { name: 'ask', test: /\/renderer\/ask\.ts$/, priority: 2 },
+            { name: 'first', test: /\/renderer\/main\.tsx$/, priority: 1 },
+          ],
         },
       },
     },

@@ -1,15 +1,7 @@
 import type { Answer } from '../electron/contract/answer.ts'
-import {
-  type Call,
-  type EventName,
-  type EventPayload,
-  events,
-  type MessageName,
-  messages,
-  type Reply,
-} from '../electron/contract/contract.ts'
+import type { Call, EventName, EventPayload, MessageName, Reply } from '../electron/contract/contract.ts'
 import type { Opened } from '../electron/contract/shapes.ts'
-import { type Dropped, readDropped } from './links/dropped.ts'
+import type { Dropped } from './links/dropped.ts'
 import type { Link } from './links/link.ts'
 
 /** The machine, as the window sees it. */
@@ -29,23 +21,25 @@ export class HostRefused extends Error {}
 
 export { HostGone } from './links/link.ts'
 
-/** What the host replied, checked. */
-export function checkedReply<N extends MessageName>(name: N, answer: Answer): Reply<N> {
+/** What the host replied. It has checked that itself before it left, see electron/contract/answer.ts. */
+export function replied<N extends MessageName>(answer: Answer): Reply<N> {
   if (answer.kind === 'refused') throw new HostRefused(answer.sentence)
-  return messages[name].reply.parse(answer.value) as Reply<N>
+  return answer.value as Reply<N>
 }
 
 export function hostOver(link: Link): Host {
-  const call = async (name: MessageName, request: unknown) => checkedReply(name, await link.ask(name, request))
+  const call = async (name: MessageName, request: unknown) => replied(await link.ask(name, request))
   return {
     call: call as Call,
     on: (name, hear) =>
       link.listen((told, payload) => {
-        if (told === name) hear(events[name].parse(payload) as EventPayload<typeof name>)
+        if (told === name) hear(payload as EventPayload<typeof name>)
       }),
     drop: async file => {
       const token = await link.fileToken(file)
-      return token === null ? readDropped(file) : ((await call('openFile', { token })) as Opened)
+      if (token !== null) return (await call('openFile', { token })) as Opened
+      const { readDropped } = await import('./links/dropped.ts')
+      return readDropped(file)
     },
     onGone: hear => link.onGone(hear),
   }

@@ -1,14 +1,17 @@
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { link, started } from './ask.ts'
-import { checkedReply, hostOver } from './host.ts'
+import { hostOver, replied } from './host.ts'
 import { loadPages, practiseRides } from './pages/pages.ts'
+import { column } from './panels/measurements/late-column.ts'
 import { run } from './shortcuts.ts'
-import { withOpened, withShared } from './state/documents.ts'
+import { withShared } from './state/documents.ts'
 import { logFault, told } from './state/fault.ts'
 import { fail, leave } from './state/files.ts'
 import { firstState } from './state/first-state.ts'
 import { startKeeper } from './state/keeper.ts'
+import { arrive } from './state/opening.ts'
+import { fetchChecks } from './state/plan-checks.ts'
 import { rememberPages, withSettings } from './state/settings.ts'
 import { createStore } from './state/store.ts'
 import './style/index.css'
@@ -18,11 +21,14 @@ if (root === null) throw new Error('The page has no element “page”: index.ht
 
 async function start(place: HTMLElement): Promise<void> {
   const host = hostOver(link)
-  const store = createStore(firstState(checkedReply('start', await started)))
+  const given = replied<'start'>(await started)
+  // Steps to undo are looked at before they are believed.
+  if (given.document.history !== undefined) await fetchChecks()
+  const store = createStore(firstState(given))
   const keeper = startKeeper(store, host)
   const files = { store, host, keeper }
 
-  host.on('opened', answer => void leave(files).then(() => store.write(withOpened(store.read(), answer))))
+  host.on('opened', answer => void leave(files).then(() => arrive(files, answer)))
   host.on('shared', ({ key }) => store.write(withShared(store.read(), key)))
   host.on('menu', ({ command }) => run(files, command))
   host.on('settings', settings => withSettings(files, settings))
@@ -37,7 +43,11 @@ async function start(place: HTMLElement): Promise<void> {
   for (const leaving of ['beforeunload', 'pagehide']) window.addEventListener(leaving, () => void keeper.flush())
 
   createRoot(place).render(<App files={files} />)
-  requestIdleCallback(() => void loadPages().then(() => practiseRides(files)))
+  // Fields first, then the other pages. What cannot be fetched is told where it is shown.
+  void column
+    .load()
+    .catch(() => undefined)
+    .then(() => requestIdleCallback(() => void loadPages().then(() => practiseRides(files))))
 }
 
 start(root).catch((error: unknown) => {

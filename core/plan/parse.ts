@@ -125,6 +125,3 @@ export function readPlan(text: string): Parsed {
   const read = readJson(text, 'a plan saved by Stopgap')
   return read.ok ? parsePlan(read.value) : { ok: false, problems: [read.problem] }
 }
-
-/** The text of a plan's file. `readPlan(formatPlan(plan))` gives the plan back. */
-export const formatPlan = (plan: Plan): string => `${JSON.stringify(plan, null, 2)}\n`

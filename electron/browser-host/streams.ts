@@ -1,5 +1,5 @@
 import type { ServerResponse } from 'node:http'
-import type { Tell } from '../contract/contract.ts'
+import { events, type Tell } from '../contract/contract.ts'
 import type { Windows } from './windows.ts'
 
 const beat = 10_000
@@ -38,8 +38,8 @@ export function createStreams(grace: number, windows: Windows, closed: (window: 
       })
     },
     tell: ((name, payload, window) => {
-      for (const [stream, of] of open)
-        if (window === undefined || of === window) stream.write(`event: ${name}\ndata: ${JSON.stringify(payload)}\n\n`)
+      const told = `event: ${name}\ndata: ${JSON.stringify(events[name].parse(payload))}\n\n`
+      for (const [stream, of] of open) if (window === undefined || of === window) stream.write(told)
     }) as Tell,
     /** Settles when no window has been there for the length of `grace`, ms, after there was one. */
     abandoned,

@@ -1,5 +1,6 @@
+import { formatPlan } from '../../core/plan/file-text.ts'
 import { encodeRun } from '../../core/plan/kept-run-file.ts'
-import { formatPlan, readPlan } from '../../core/plan/parse.ts'
+import { readPlan } from '../../core/plan/parse.ts'
 import type { KeptRun } from '../../core/runs/kept-run.ts'
 import { readPlanFile, writePlanFile } from '../services/plan-file.ts'
 import { keepBeside } from '../services/runs-beside.ts'

@@ -29,7 +29,7 @@ import {
 
 /**
  * Everything the window may ask of the machine, and everything the machine may tell the window: one table each.
- * Types, checks at both ends and the wiring of every host derive from these tables.
+ * Types, checks and the wiring of every host derive from these tables.
  * The window holds opaque tokens and names; paths stay on the other side.
  */
 

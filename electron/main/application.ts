@@ -3,7 +3,7 @@ import { homedir, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { app, type BrowserWindow, Menu, nativeTheme, session, shell } from 'electron'
 import { channels } from '../contract/bridge.ts'
-import type { Tell } from '../contract/contract.ts'
+import { events, type Tell } from '../contract/contract.ts'
 import type { Settings } from '../contract/shapes.ts'
 import { appFolder, appVersion } from '../services/app-folder.ts'
 import { dataFolder } from '../services/data-folder.ts'
@@ -68,7 +68,7 @@ async function run(data: string, file: string | null) {
   let window: BrowserWindow | null = null
 
   const tell: Tell = (name, payload) => {
-    window?.webContents.send(channels.event, name, payload)
+    window?.webContents.send(channels.event, name, events[name].parse(payload))
     if (name === 'settings') dress((payload as Settings).theme)
   }
   const services = createServices({

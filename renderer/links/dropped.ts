@@ -1,4 +1,4 @@
-import { formatPlan } from '../../core/plan/parse.ts'
+import { formatPlan } from '../../core/plan/file-text.ts'
 import { notText, planName, salvagedText, tooLong, whyNotPlan } from '../../electron/contract/plan-text.ts'
 import { longestPlan, type OpenDocument, type Opened } from '../../electron/contract/shapes.ts'
 

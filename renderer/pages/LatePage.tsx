@@ -1,24 +1,14 @@
-import { useEffect, useState } from 'react'
+import { useState } from 'react'
 import type { Later } from './later.ts'
+import { useLater } from './use-later.ts'
 
 /**
  * Once fetched, a page is drawn at once, with no picture of waiting between; until then its place is held. One that cannot be fetched
  * is told by the guard around it, and is tried anew when it is shown again.
  */
 export function LatePage({ page }: { page: Later }) {
-  const [Page, show] = useState(page.loaded)
   const [fault, setFault] = useState<unknown>(null)
-  useEffect(() => {
-    if (Page !== null) return
-    let left = false
-    page.load().then(
-      loaded => left || show(() => loaded),
-      error => left || setFault(error),
-    )
-    return () => {
-      left = true
-    }
-  }, [page, Page])
+  const Page = useLater(page, setFault)
   if (fault !== null) throw fault
   return Page === null ? <Coming /> : <Page />
 }

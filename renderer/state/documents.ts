@@ -1,14 +1,12 @@
-import { parsePlan, readPlan } from '../../core/plan/parse.ts'
-import type { Problem } from '../../core/plan/problem.ts'
+import { acceptedPlan } from '../../core/plan/file-text.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import type { OpenDocument, Opened } from '../../electron/contract/shapes.ts'
 import { changeBetween, isNoChange } from './change.ts'
 import { emptyHistory, type History } from './history.ts'
 import { readHistory } from './kept-history.ts'
 import { type Notice, type NoticeStep, withNotice, withoutNotice } from './notices.ts'
+import { isPlan } from './plan-checks.ts'
 import type { DocumentState, State, View } from './state.ts'
-
-export const isPlan = (value: unknown): boolean => parsePlan(value).ok
 
 /** Whether the plan differs from what its file holds; true without a file. */
 export const unsaved = ({ plan, document }: Pick<State, 'plan' | 'document'>): boolean =>
@@ -37,9 +35,7 @@ export function viewOf(plan: Plan): View {
 /** @param own what the document's own text was read as */
 const savedPlanOf = ({ text, savedText }: OpenDocument, own: Plan): Plan | null => {
   if (savedText === null) return null
-  if (savedText === text) return own
-  const read = readPlan(savedText)
-  return read.ok ? read.plan : null
+  return savedText === text ? own : acceptedPlan(savedText)
 }
 
 const documentOf = (given: OpenDocument, own: Plan): DocumentState => ({
@@ -53,38 +49,23 @@ const documentOf = (given: OpenDocument, own: Plan): DocumentState => ({
   recovered: given.recovered,
 })
 
-export type Ready =
-  | {
-      readonly ok: true
-      readonly plan: Plan
-      readonly history: History
-      readonly document: DocumentState
-      readonly historyLost: boolean
-    }
-  | { readonly ok: false; readonly problems: readonly Problem[] }
-
-/** A document from the host, made ready to show. */
-export function ready(given: OpenDocument): Ready {
-  const read = readPlan(given.text)
-  if (!read.ok) return read
-  const document = documentOf(given, read.plan)
-  // A plan that is as its file has it is the file's own object, so that comparing them costs nothing.
-  const same = document.savedPlan !== null && !unsaved({ plan: read.plan, document })
-  const plan = same ? document.savedPlan! : read.plan
-  const history = given.history === undefined ? emptyHistory : readHistory(given.history, plan, isPlan)
-  return { ok: true, plan, document, history: history ?? emptyHistory, historyLost: history === null }
+export interface Ready {
+  readonly plan: Plan
+  readonly history: History
+  readonly document: DocumentState
+  readonly historyLost: boolean
 }
 
-const problemLine = ({ path, found, wanted }: Problem): string =>
-  `${path === '' ? 'The file' : path}: there is ${found}; right would be ${wanted}.`
-
-const unreadable = (name: string, problems: readonly Problem[]): Notice => ({
-  about: 'open',
-  severity: 'failure',
-  text: `“${name}” cannot be opened: ${problems.length === 1 ? 'one value is' : `${problems.length} values are`} not right. The file was left as it is.`,
-  details: problems.slice(0, 5).map(problemLine),
-  steps: [{ label: 'Open another plan', remedy: { kind: 'open' } }],
-})
+/** A document, made ready to show. Whoever gives it has accepted its text as a plan; a history is checked here, and waited for. */
+export function ready(given: OpenDocument): Ready {
+  const own = acceptedPlan(given.text)
+  const document = documentOf(given, own)
+  // A plan that is as its file has it is the file's own object, so that comparing them costs nothing.
+  const same = document.savedPlan !== null && !unsaved({ plan: own, document })
+  const plan = same ? document.savedPlan! : own
+  const history = given.history === undefined ? emptyHistory : readHistory(given.history, plan, isPlan)
+  return { plan, document, history: history ?? emptyHistory, historyLost: history === null }
+}
 
 /** Without what was said about the document before. */
 const cleared = (state: State): State =>
@@ -111,14 +92,13 @@ function broughtBack({ name, savedPlan }: DocumentState): Notice {
   }
 }
 
-/** The state once a document is shown, or told why it cannot be. */
+/** The state once a document is shown. */
 export function withDocument(
   state: State,
   given: OpenDocument,
   report: string | undefined,
   made: Ready = ready(given),
 ): State {
-  if (!made.ok) return withNotice(state, unreadable(given.name, made.problems))
   const { plan, history, document } = made
   let next = cleared({ ...state, plan, history, document, view: viewOf(plan) })
   if (made.historyLost)

@@ -1,4 +1,4 @@
-import { formatPlan } from '../../core/plan/parse.ts'
+import { formatPlan } from '../../core/plan/file-text.ts'
 import type { Host } from '../host.ts'
 import { fail } from './files.ts'
 import { historyText } from './kept-history.ts'

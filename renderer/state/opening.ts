@@ -4,7 +4,14 @@ import { newDocument, viewOf, withOpened } from './documents.ts'
 import { type Files, guarded, leave } from './files.ts'
 import { emptyHistory } from './history.ts'
 import { withoutNotice } from './notices.ts'
+import { fetchChecks } from './plan-checks.ts'
 import { openDialog } from './view.ts'
+
+/** Shows what was opened, or tells why not. */
+export async function arrive({ store }: Pick<Files, 'store'>, answer: Parameters<typeof withOpened>[1]): Promise<void> {
+  await fetchChecks()
+  store.write(withOpened(store.read(), answer))
+}
 
 export async function refreshRecents(files: Files): Promise<void> {
   const reply = await guarded(files, 'recents', () => files.host.call('recents', {}))
@@ -17,28 +24,26 @@ export const open = (files: Files) =>
     const answer = await files.host.call('open', {})
     if (answer.kind === 'cancelled') return
     if (answer.kind === 'choose') openDialog(files.store, { kind: 'choose', purpose: 'open' })
-    else files.store.write(withOpened(files.store.read(), answer))
+    else await arrive(files, answer)
   })
 
 export const openToken = (files: Files, token: string) =>
   guarded(files, 'open', async () => {
     await leave(files)
-    const answer = await files.host.call('openFile', { token })
-    files.store.write(withOpened(files.store.read(), answer))
+    await arrive(files, await files.host.call('openFile', { token }))
   })
 
 export const openDropped = (files: Files, file: File) =>
   guarded(files, 'open', async () => {
     await leave(files)
-    const answer = await files.host.drop(file)
-    files.store.write(withOpened(files.store.read(), answer))
+    await arrive(files, await files.host.drop(file))
   })
 
 /** Shows what is here already: what could be read of a damaged file. */
 export const show = (files: Files, opened: Opened) =>
   guarded(files, 'open', async () => {
     await leave(files)
-    files.store.write(withOpened(files.store.read(), opened))
+    await arrive(files, opened)
     files.keeper.touch()
   })
 
@@ -71,5 +76,5 @@ export const takeTheirs = (files: Files) =>
     if (token === null) return
     files.keeper.touch()
     await files.keeper.flush()
-    store.write(withOpened(store.read(), await host.call('openFile', { token })))
+    await arrive(files, await host.call('openFile', { token }))
   })

@@ -1,4 +1,4 @@
-import { formatPlan } from '../../core/plan/parse.ts'
+import { formatPlan } from '../../core/plan/file-text.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import type { Reply } from '../../electron/contract/contract.ts'
 import { closeGesture } from './edit.ts'

@@ -1,7 +1,7 @@
 import type { Draft } from 'immer'
-import { parsePlan } from '../../core/plan/parse.ts'
 import type { AxleId, Plan } from '../../core/plan/schema.ts'
 import { edit, type Outcome } from './edit.ts'
+import { problemsOf } from './plan-checks.ts'
 import type { Store } from './store.ts'
 
 /** Every tolerance of the plan put where its measurement now is; null takes it out with the measurement. */
@@ -22,13 +22,8 @@ export const putTolerance = (store: Store, name: string, path: string, value: nu
   })
 
 /** What the plan would say to it. */
-export function toleranceProblems(plan: Plan, path: string, value: number): Outcome {
-  const parsed = parsePlan({
-    ...plan,
-    tolerances: { version: 1, values: { ...plan.tolerances?.values, [path]: value } },
-  })
-  return parsed.ok ? [] : parsed.problems
-}
+export const toleranceProblems = (plan: Plan, path: string, value: number): Outcome =>
+  problemsOf({ ...plan, tolerances: { version: 1, values: { ...plan.tolerances?.values, [path]: value } } })
 
 /** Those of a load that goes go with it: another that gets its id is another load. */
 export const loadGone = (plan: Draft<Plan>, id: string): void =>

@@ -1,5 +1,5 @@
 import { planBudget } from '../../core/budget/budget.ts'
-import { formatPlan } from '../../core/plan/parse.ts'
+import { formatPlan } from '../../core/plan/file-text.ts'
 import { otherAxle, startingPlan } from '../../core/plan/starting.ts'
 import { INCH } from '../../core/units/constants.ts'
 import type { Benchmark } from './benchmark.ts'

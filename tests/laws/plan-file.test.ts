@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatPlan, parsePlan, readPlan } from '../../core/plan/parse.ts'
+import { formatPlan } from '../../core/plan/file-text.ts'
+import { parsePlan, readPlan } from '../../core/plan/parse.ts'
 import { arbitraryPlan } from './arbitrary-plan.ts'
 import { mutated } from './mutated.ts'
 

@@ -5,9 +5,13 @@ import { newDocument, viewOf } from '../../renderer/state/documents.ts'
 import type { Files } from '../../renderer/state/files.ts'
 import { emptyHistory } from '../../renderer/state/history.ts'
 import { startKeeper } from '../../renderer/state/keeper.ts'
+import { fetchChecks } from '../../renderer/state/plan-checks.ts'
 import type { State } from '../../renderer/state/state.ts'
 import { createStore, type Store } from '../../renderer/state/store.ts'
 import { aPlan } from './a-plan.ts'
+
+// The window is past its start: what checks plans is here.
+await fetchChecks()
 
 export type Answers = { [N in MessageName]?: (request: Request<N>) => Reply<N> | Promise<Reply<N>> }
 

@@ -1,20 +1,21 @@
-import { useDeferredValue } from 'react'
-import { useNarrow } from '../../narrow.ts'
+import { useCallback } from 'react'
+import { useLater } from '../../pages/use-later.ts'
 import { countMeasurements } from '../../state/counts.ts'
+import { fail } from '../../state/files.ts'
 import { shownAxle, shownSetup } from '../../state/selectors.ts'
-import { useSelectGroup } from '../../window-context.ts'
-import { Group } from './Group.tsx'
-import { groups } from './groups.ts'
-import { HowToMeasure } from './HowToMeasure.tsx'
+import { useFiles, useSelectGroup } from '../../window-context.ts'
+import { column } from './late-column.ts'
 
 /** The column of everything that is measured. */
 export function Measurements() {
-  const narrow = useNarrow()
+  const files = useFiles()
   const { taken, assumed } = useSelectGroup(state =>
     countMeasurements(state.plan, shownSetup(state).index, shownAxle(state).index),
   )
-  // At a start what they come to is drawn first, and they follow as soon as that is on screen.
-  const follow = useDeferredValue(true, false)
+  const Column = useLater(
+    column,
+    useCallback(error => fail(files, 'measurements', error), [files]),
+  )
   return (
     <aside className="meas" aria-label="Measurements">
       <header>
@@ -24,10 +25,7 @@ export function Measurements() {
           {assumed} assumed
         </span>
       </header>
-      <div className="groups">
-        {follow ? groups.map(group => <Group key={group.id} group={group} narrow={narrow} />) : null}
-      </div>
-      <HowToMeasure />
+      {Column === null ? <div className="groups" aria-busy="true" /> : <Column />}
     </aside>
   )
 }

@@ -1,4 +1,4 @@
-import { formatPlan } from '../../../core/plan/parse.ts'
+import { formatPlan } from '../../../core/plan/file-text.ts'
 import { dismiss, type Notice } from '../../state/notices.ts'
 import { take } from '../../state/remedies.ts'
 import { useFiles, useSelect } from '../../window-context.ts'

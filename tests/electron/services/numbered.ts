@@ -1,4 +1,5 @@
-import { formatPlan, readPlan } from '../../../core/plan/parse.ts'
+import { formatPlan } from '../../../core/plan/file-text.ts'
+import { readPlan } from '../../../core/plan/parse.ts'
 import { planText } from '../plan.ts'
 
 /** A plan of some length that says its number, first and last. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { formatPlan } from '../../../core/plan/parse.ts'
+import { formatPlan } from '../../../core/plan/file-text.ts'
 import type { Reply } from '../../../electron/contract/contract.ts'
 import type { OpenDocument } from '../../../electron/contract/shapes.ts'
 import { unsaved, withDocument, withOpened } from '../../../renderer/state/documents.ts'
@@ -76,15 +76,6 @@ describe('a document', () => {
     expect(torn.history.past).toEqual([])
     expect(about(torn)).toEqual(['history'])
   })
-
-  test('that cannot be read leaves the plan on screen and names the values', () => {
-    const before = stateOf(aPlan())
-    const broken = text.replace('"units": "inch"', '"units": "cubit"')
-    const state = withDocument(before, aDocument({ text: broken }), undefined)
-    expect(state.plan).toBe(before.plan)
-    expect(state.notices).toMatchObject([{ about: 'open', severity: 'failure' }])
-    expect(state.notices[0]!.details).toEqual(['units: there is "cubit"; right would be "inch" or "metric".'])
-  })
 })
 
 test('what the host could not open is told, with the last good copy where there is one', () => {
@@ -105,12 +96,5 @@ describe('the first state', () => {
     expect(state.plan.title).toBe('Test mule')
     expect(state.view).toMatchObject({ page: 'travel', axle: 'rear', setup: 'as-found', compared: 'proposed' })
     expect(state.settings.theme).toBe('dark')
-  })
-
-  test('has a plan to begin with even when the document cannot be read', () => {
-    const state = firstState(aStart(aDocument({ text: 'nothing' })))
-    expect(state.plan.setups[0]!.axles[0]!.assumed?.length).toBeGreaterThan(10)
-    expect(about(state)).toEqual(['open'])
-    expect(state.document.token).toBeNull()
   })
 })

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { isPlan } from '../../../renderer/state/documents.ts'
 import { put, undo } from '../../../renderer/state/edit.ts'
 import { readHistory } from '../../../renderer/state/kept-history.ts'
+import { isPlan } from '../../../renderer/state/plan-checks.ts'
 import { moveWheel } from '../../../renderer/state/view.ts'
 import { aPlan } from '../a-plan.ts'
 import { someFiles } from '../some-files.ts'

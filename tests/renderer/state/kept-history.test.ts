@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { isPlan } from '../../../renderer/state/documents.ts'
 import { put, undo } from '../../../renderer/state/edit.ts'
 import { historyText, readHistory } from '../../../renderer/state/kept-history.ts'
+import { isPlan } from '../../../renderer/state/plan-checks.ts'
 import { aPlan } from '../a-plan.ts'
 import { aStore } from '../some-files.ts'
 

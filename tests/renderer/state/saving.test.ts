@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { formatPlan, readPlan } from '../../../core/plan/parse.ts'
+import { formatPlan } from '../../../core/plan/file-text.ts'
+import { readPlan } from '../../../core/plan/parse.ts'
 import { HostGone, HostRefused } from '../../../renderer/host.ts'
 import { unsaved, withShared } from '../../../renderer/state/documents.ts'
 import { put } from '../../../renderer/state/edit.ts'
