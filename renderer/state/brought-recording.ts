@@ -2,6 +2,7 @@ import { recordingEndings } from '../../electron/contract/recording.ts'
 import { fileOf } from './chosen-recording.ts'
 import { type Files, guarded } from './files.ts'
 import { notify } from './notices.ts'
+import { onceFor } from './once-for.ts'
 import type { Store } from './store.ts'
 import { showPage } from './view.ts'
 
@@ -11,15 +12,7 @@ interface Bringing {
   readonly takers: Set<(file: File) => void>
 }
 
-const known = new WeakMap<Store, Bringing>()
-
-function bringingOf(store: Store): Bringing {
-  const before = known.get(store)
-  if (before !== undefined) return before
-  const made: Bringing = { file: null, takers: new Set() }
-  known.set(store, made)
-  return made
-}
+const bringingOf = onceFor((_: Store): Bringing => ({ file: null, takers: new Set() }))
 
 /** Shows the page of recordings with a file that was chosen or dropped somewhere else; the last one counts. */
 export function bringRecording(store: Store, file: File): void {

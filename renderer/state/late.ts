@@ -1,3 +1,4 @@
+import { onceFor } from './once-for.ts'
 import type { State } from './state.ts'
 import type { Store } from './store.ts'
 
@@ -69,13 +70,5 @@ function follow(store: Store): LateStore {
   }
 }
 
-const followers = new WeakMap<Store, LateStore>()
-
 /** The one follower of a store. */
-export function lateOf(store: Store): LateStore {
-  const known = followers.get(store)
-  if (known !== undefined) return known
-  const made = follow(store)
-  followers.set(store, made)
-  return made
-}
+export const lateOf = onceFor(follow)

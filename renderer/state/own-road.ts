@@ -3,22 +3,15 @@ import { type MeasuredCourse, measuredTime } from '../../core/ride/measured-road
 import { readRoad } from '../../core/ride/road-text.ts'
 import { MILE_PER_HOUR } from '../../core/units/constants.ts'
 import { formatMeasure } from '../../core/units/format.ts'
+import { onceFor } from './once-for.ts'
 import type { Store } from './store.ts'
 import { type Watched, watched } from './watched.ts'
 
 /** A road somebody brought from a file, for as long as the window is open: a plan does not hold one. */
 export type OwnRoad = Watched<MeasuredCourse | null>
 
-const known = new WeakMap<Store, OwnRoad>()
-
 /** The one road of a window. */
-export function ownRoadOf(store: Store): OwnRoad {
-  const before = known.get(store)
-  if (before !== undefined) return before
-  const made = watched<MeasuredCourse | null>(null)
-  known.set(store, made)
-  return made
-}
+export const ownRoadOf: (store: Store) => OwnRoad = onceFor(() => watched<MeasuredCourse | null>(null))
 
 /** Of the view's name for it: no terrain of a plan is called so. */
 export const OWN_ROAD = 'road from a file'

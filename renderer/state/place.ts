@@ -1,4 +1,5 @@
 import type { Plan } from '../../core/plan/schema.ts'
+import { onceFor } from './once-for.ts'
 
 /**
  * Fields are named by where they are: inside the axle shown (`corner.stop.gap`), or from the top of the plan (`vehicle.wheelbase`,
@@ -80,15 +81,7 @@ export function assumedList(plan: Plan, place: string): { holder: string; name: 
   return { holder: naming.holder, name: naming.names[0]! }
 }
 
-const sets = new WeakMap<readonly string[], ReadonlySet<string>>()
-
-function setOf(list: readonly string[]): ReadonlySet<string> {
-  const before = sets.get(list)
-  if (before !== undefined) return before
-  const made = new Set(list.map(normal))
-  sets.set(list, made)
-  return made
-}
+const setOf = onceFor((list: readonly string[]): ReadonlySet<string> => new Set(list.map(normal)))
 
 /** The path that marks a field as assumed: its own, or that of a group it belongs to. */
 export function assumedEntry(plan: Plan, place: string): string | null {

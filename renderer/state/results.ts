@@ -3,18 +3,11 @@ import type { AxleBudget } from '../../core/budget/results.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
 import type { CornerModel } from '../../core/corner/corner-model.ts'
 import type { Axle, Corner, Plan } from '../../core/plan/schema.ts'
+import { onceFor } from './once-for.ts'
 
 /** Plans are never changed in place, so an axle that is the same object has the same results: they are worked out once. */
 
-const models = new WeakMap<Corner, CornerModel>()
-
-export function modelOf(corner: Corner): CornerModel {
-  const known = models.get(corner)
-  if (known !== undefined) return known
-  const model = cornerModel(corner)
-  models.set(corner, model)
-  return model
-}
+export const modelOf: (corner: Corner) => CornerModel = onceFor(cornerModel)
 
 export interface AxleResults {
   readonly budget: AxleBudget

@@ -1,5 +1,6 @@
 import type { MeasuredCourse, RoadProfile } from '../../core/ride/measured-road.ts'
 import type { Course } from '../../core/ride/terrain.ts'
+import { onceFor } from './once-for.ts'
 import type { State } from './state.ts'
 
 /** What is ridden, and its number in the plan: null for a road from a file, which no plan holds. */
@@ -23,16 +24,9 @@ export function shownTerrain(
 }
 
 let profiles = 0
-const numbers = new WeakMap<RoadProfile, number>()
 
 /** A profile is never changed in place: its number stands for its many thousand heights. */
-function numberOf(profile: RoadProfile): number {
-  const known = numbers.get(profile)
-  if (known !== undefined) return known
-  profiles += 1
-  numbers.set(profile, profiles)
-  return profiles
-}
+const numberOf = onceFor((_: RoadProfile): number => ++profiles)
 
 /** What a ride hangs on: everything of a terrain but what it is called. */
 export function terrainKey(course: Course): string {
