@@ -12,6 +12,8 @@ import {
 } from '../../state/demands.ts'
 import { countLoad, openDialog } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
+import { focusField } from './focus-field.ts'
+import { sizeOfLoad } from './size-of-load.ts'
 
 const NO_TARGET = { value: undefined, word: 'none' } as const
 const NO_LOAD = { value: undefined, word: 'none' } as const
@@ -54,7 +56,11 @@ function Demand({ list, at, name, kind }: { list: 'loads' | 'terrains'; at: numb
         type="button"
         className="step"
         aria-label={`Remove ${name}`}
-        onClick={() => removeDemand(store, list, at)}
+        onClick={() => {
+          removeDemand(store, list, at)
+          const left = store.read().plan[list].length
+          focusField(`${list}.${Math.min(at, left - 1)}.name`, `#group-${list} button`)
+        }}
       >
         Remove
       </button>
@@ -109,12 +115,25 @@ export function LoadGroup() {
       ))}
       {loads.length > 0 ? null : (
         <p className="steps">
-          <button type="button" className="step" onClick={() => offerLoads(store)}>
+          <button
+            type="button"
+            className="step"
+            onClick={() => {
+              offerLoads(store)
+              focusField('loads.0.name')
+            }}
+          >
             Begin with usual loads
           </button>
         </p>
       )}
-      <AddKind names={loadNames} onAdd={kind => addLoad(store, kind)} />
+      <AddKind
+        names={loadNames}
+        onAdd={kind => {
+          addLoad(store, kind)
+          focusField(sizeOfLoad(store, store.read().plan.loads.at(-1)?.id ?? '') ?? 'loads')
+        }}
+      />
       <p className="steps">
         <button type="button" className="step" onClick={() => openDialog(store, { kind: 'roll' })}>
           Axle in roll
@@ -154,7 +173,13 @@ export function TerrainGroup() {
           ))}
         </div>
       ))}
-      <AddKind names={terrainNames} onAdd={kind => addTerrain(store, kind)} />
+      <AddKind
+        names={terrainNames}
+        onAdd={kind => {
+          addTerrain(store, kind)
+          focusField(`terrains.${store.read().plan.terrains.length - 1}.${terrainFields[kind][0]}`)
+        }}
+      />
     </>
   )
 }

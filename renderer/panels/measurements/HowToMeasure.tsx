@@ -6,14 +6,18 @@ import { specOf } from '../../fields/field-table.ts'
 import { copyTo, elsewhere } from '../../state/copying.ts'
 import { markAssumed } from '../../state/edit.ts'
 import { assumedList, isAssumed } from '../../state/place.ts'
-import { placeOf } from '../../state/selectors.ts'
+import { placeOf, shownAxle } from '../../state/selectors.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 
 const demanded = /^(loads|terrains|targets)\./
 
 /** How the field in use is measured: always in the same place, so that nothing jumps. */
 export function HowToMeasure() {
-  const field = useSelect(state => state.view.field)
+  const field = useSelect(state => {
+    const { field } = state.view
+    // What is not in the plan any more is not measured.
+    return field?.startsWith('corner.stop.') && shownAxle(state).axle.corner.stop === null ? null : field
+  })
   const spec = field === null ? null : specOf(field)
   const system = useSelect(state => state.plan.units)
   return (

@@ -8,6 +8,7 @@ import { putSprings } from '../../state/parts.ts'
 import { isAssumed } from '../../state/place.ts'
 import { placeOf, shownAxle } from '../../state/selectors.ts'
 import { useSelect, useStore } from '../../window-context.ts'
+import { focusField } from './focus-field.ts'
 
 const COLUMNS = ['rate', 'freeLength', 'solidLength'] as const
 const NO_RING = { value: null, word: 'no ring', takes: 'corner.springs.crossover' } as const
@@ -18,6 +19,11 @@ export function SpringGroup() {
   const store = useStore()
   const count = useSelect(state => shownAxle(state).axle.corner.springs.springs.length)
   const system = useSelect(state => state.plan.units)
+  // The keyboard goes to the topmost spring, the new one: its button may be gone.
+  const put = (next: number) => {
+    putSprings(store, next)
+    focusField('corner.springs.springs.0.rate')
+  }
   const places = Array.from({ length: count }, (_, i) => i)
   return (
     <>
@@ -75,12 +81,12 @@ export function SpringGroup() {
       {count > 1 ? <Row field="corner.springs.crossover.gap" empty={NO_RING} /> : null}
       <p className="steps">
         {count < 3 ? (
-          <button type="button" className="step" onClick={() => putSprings(store, count + 1)}>
+          <button type="button" className="step" onClick={() => put(count + 1)}>
             Add a spring
           </button>
         ) : null}
         {count > 1 ? (
-          <button type="button" className="step" onClick={() => putSprings(store, count - 1)}>
+          <button type="button" className="step" onClick={() => put(count - 1)}>
             Remove a spring
           </button>
         ) : null}

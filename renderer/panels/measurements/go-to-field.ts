@@ -1,6 +1,7 @@
 import { normal } from '../../state/place.ts'
 import type { Store } from '../../state/store.ts'
 import { fold } from '../../state/view.ts'
+import { focusField } from './focus-field.ts'
 import { groupOf } from './groups.ts'
 
 /** Opens the group a field is in and puts the keyboard there; a path of several fields means the first of them. */
@@ -8,14 +9,5 @@ export function goToField(store: Store, path: string): void {
   const field = normal(path)
   const group = groupOf(field)
   if (group !== null) fold(store, { [group.id]: true })
-  requestAnimationFrame(() => {
-    const input =
-      document.querySelector<HTMLElement>(`[data-field="${field}"]`) ??
-      document.querySelector<HTMLElement>(`[data-field^="${field}."]`) ??
-      (group === null
-        ? null
-        : document.querySelector<HTMLElement>(`#group-${group.id} button, #group-${group.id} input`))
-    input?.scrollIntoView({ block: 'nearest' })
-    input?.focus()
-  })
+  focusField(field, group === null ? undefined : `#group-${group.id} button, #group-${group.id} input`)
 }

@@ -5,7 +5,7 @@ import { stepped } from '../../fields/stepping.ts'
 import { put } from '../../state/edit.ts'
 import { valueAt } from '../../state/place.ts'
 import type { Store } from '../../state/store.ts'
-import { sizeOfLoad } from './go-to-load.ts'
+import { sizeOfLoad } from './size-of-load.ts'
 
 /**
  * The size of a load a mark larger or smaller, by the marks its field steps by; nothing where it would make no sense.

@@ -5,8 +5,10 @@ import { removeSetup, renameSetup } from '../../state/setups.ts'
 import { compareWith, showSetup } from '../../state/view.ts'
 import { useSelect, useStore } from '../../window-context.ts'
 
+const focusFirstName = (list: HTMLElement | null): void => list?.querySelector<HTMLElement>('.words')?.focus()
+
 const focusName = (event: ToggleEvent<HTMLElement>): void => {
-  if (event.newState === 'open') event.currentTarget.querySelector<HTMLElement>('.words')?.focus()
+  if (event.newState === 'open') focusFirstName(event.currentTarget)
 }
 
 /** All setups: what they are called, which one is shown, which one is drawn beside it. */
@@ -68,7 +70,11 @@ export function SetupList() {
                     type="button"
                     className="step"
                     aria-label={`Remove ${name}`}
-                    onClick={() => removeSetup(store, id)}
+                    onClick={event => {
+                      const list = event.currentTarget.closest('section')
+                      removeSetup(store, id)
+                      requestAnimationFrame(() => focusFirstName(list))
+                    }}
                   >
                     Remove
                   </button>

@@ -77,6 +77,32 @@ describe('the measurements', () => {
     expect(found!.axles[1]!.corner.stop).toMatchObject({ charge: 175 * PSI })
   })
 
+  test('what is not in the plan any more is not measured', () => {
+    open()
+    act(() => shown.field('corner.stop.gap').focus())
+    expect(shown.find('#how h4').textContent).toBe('How to measure the gap')
+    act(() => void putStop(shown.files.store, 'none'))
+    expect(shown.find('#how h4').textContent).toBe('How to measure')
+  })
+
+  test('what is added or taken away leaves the keyboard on what there is to enter next', async () => {
+    open()
+    const drawn = () => act(() => new Promise(resolve => requestAnimationFrame(() => resolve(undefined))))
+    const at = () => (document.activeElement as HTMLElement).dataset.field ?? document.activeElement?.textContent
+    click('Add a spring')
+    await drawn()
+    expect(at()).toBe('corner.springs.springs.0.rate')
+    click('Cornering')
+    await drawn()
+    expect(at()).toBe('loads.0.lateral')
+    click('Whoops')
+    await drawn()
+    expect(at()).toBe('terrains.0.spacing')
+    act(() => shown.find('[aria-label="Remove Whoops"]').click())
+    await drawn()
+    expect(at()).toMatch(/^Terrains/)
+  })
+
   test('a row more or less in a curve, by button and by key', () => {
     open()
     const rows = () => shownAxle(shown.files.store.read()).axle.corner.shock.compression
