@@ -5,6 +5,7 @@ import type { Encoding } from '../../core/runs/encoding.ts'
 import type { Reading } from '../../core/runs/reading.ts'
 import type { Asking, RunClient } from '../workers/run-client.ts'
 import type { Looked } from '../workers/run-messages.ts'
+import { asRestored, tooLongToKeep } from './kept-recording.ts'
 import { RecipeMemory, type RecipeShelf } from './recipe-memory.ts'
 import { emptyRecording, type Recording, wantedColumns, whyNotRead } from './recording.ts'
 import { RecordingList } from './recording-list.ts'
@@ -213,7 +214,7 @@ export class Recordings extends RecordingList {
     this.recipes.remember(this.find(id))
   }
 
-  /** Takes up a run that was kept beside the plan. @param kept as the plan has it; null for one that has changed since */
+  /** Takes up a run that was kept beside the plan. @param asPlanned its file is still what the plan says */
   async restore(
     run: Pick<PlanRun, 'id' | 'name' | 'setup' | 'file'>,
     base64: string,
@@ -233,24 +234,7 @@ export class Recordings extends RecordingList {
       this.change(id, { trouble: `“${run.file}” cannot be used: ${restored.why}.` })
       return false
     }
-    const { run: held, rows, start, end } = restored
-    const faults = { unreadable: 0, repeated: 0, backward: 0, missing: 0 }
-    this.change(id, {
-      source: held.source.name,
-      longestPause: held.longestPause,
-      columns: held.channels.map(({ name, unit }) => ({ name, unit })),
-      channels: held.channels.map(({ name: _, unit: __, ...channel }, column) => ({ ...channel, column })),
-      taken: held.channels.map((_, column) => column),
-      found: {
-        rows,
-        start,
-        end,
-        faults,
-        firstLines: { unreadable: null, repeated: null, backward: null, missing: null },
-        startedAt: null,
-      },
-      kept: asPlanned ? run.id : null,
-    })
+    this.change(id, { ...asRestored(restored), kept: asPlanned ? run.id : null })
     return true
   }
 
@@ -267,10 +251,7 @@ export class Recordings extends RecordingList {
     )
     if (encoded === null) return null
     if (encoded.ok) return encoded.base64
-    const mega = (bytes: number): string => `${Math.round(bytes / 1024 / 1024)} MB`
-    this.change(id, {
-      trouble: `“${name}” is too long to be kept: its file would be ${mega(encoded.size)}; right would be ${mega(encoded.most)} or less. Record fewer rows a second, or a shorter run.`,
-    })
+    this.change(id, { trouble: tooLongToKeep(name, encoded) })
     return null
   }
 }

@@ -1,9 +1,7 @@
-import type { Severity } from '../../../core/budget/results.ts'
 import type { RunFinding } from '../../../core/runs/findings.ts'
 import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
 import { countedFindings } from '../findings/counted.ts'
-
-const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
+import { severityWords } from '../findings/severity-words.ts'
 
 interface Props {
   /** null until they are known. */
@@ -28,7 +26,7 @@ export const RunFindings = ({ findings, name }: Props) => (
       {(findings ?? []).map(({ id, severity, message, remedy }, i) => (
         <li key={id} className={severity} data-finding={id}>
           <FindingBadge severity={severity} number={i + 1} />
-          <span className="sev">{words[severity]}</span>
+          <span className="sev">{severityWords[severity]}</span>
           <span>{message}</span>
           <span className="next">{remedy}</span>
         </li>

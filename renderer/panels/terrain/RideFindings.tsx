@@ -1,13 +1,6 @@
-import type { Finding, Severity } from '../../../core/budget/results.ts'
-import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
-import { plainName } from '../../fields/field-spec.ts'
-import { specOf } from '../../fields/field-table.ts'
-import { focusFinding } from '../../state/view.ts'
-import { useSelect, useStore } from '../../window-context.ts'
+import type { Finding } from '../../../core/budget/results.ts'
 import { countedFindings } from '../findings/counted.ts'
-import { goToField } from '../measurements/go-to-field.ts'
-
-const words: Readonly<Record<Severity, string>> = { danger: 'Danger', caution: 'Caution', note: 'Note' }
+import { FindingLine } from '../findings/FindingLine.tsx'
 
 const counted = (findings: readonly Finding[] | null): string =>
   findings === null
@@ -33,38 +26,9 @@ export const RideFindings = ({ findings, name }: Props) => (
       </span>
     </h2>
     <ol>
-      {(findings ?? []).map((finding, i) => (
-        <FindingLine key={finding.id} finding={finding} number={i + 1} />
+      {(findings ?? []).map(({ id, severity, message, remedy, field }, i) => (
+        <FindingLine key={id} {...{ id, severity, message, remedy, field }} number={i + 1} />
       ))}
     </ol>
   </section>
 )
-
-function FindingLine({ finding, number }: { finding: Finding; number: number }) {
-  const store = useStore()
-  const focused = useSelect(state => state.view.finding === finding.id)
-  const { id, severity, message, remedy, field } = finding
-  const spec = specOf(field)
-  const enter = () => focusFinding(store, id)
-  const leave = () => {
-    if (store.read().view.finding === id) focusFinding(store, null)
-  }
-  return (
-    <li
-      className={focused ? `${severity} on` : severity}
-      data-finding={id}
-      onPointerEnter={enter}
-      onPointerLeave={leave}
-    >
-      <FindingBadge severity={severity} number={number} />
-      <span className="sev">{words[severity]}</span>
-      <span>{message}</span>
-      <span className="next">
-        {remedy}{' '}
-        <button type="button" className="step" onFocus={enter} onBlur={leave} onClick={() => goToField(store, field)}>
-          {spec === null ? 'Show where' : `See ${plainName(spec)}`}
-        </button>
-      </span>
-    </li>
-  )
-}
