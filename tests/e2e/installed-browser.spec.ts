@@ -20,7 +20,9 @@ function programOnPath(name: string): string | null {
     try {
       accessSync(path.join(folder, name), constants.X_OK)
       return path.join(folder, name)
-    } catch {}
+    } catch {
+      // Not in this folder.
+    }
   }
   return null
 }
