@@ -41,11 +41,11 @@ const OF_CAR: Readonly<Record<string, string>> = {
 }
 
 const OF_LOAD: Readonly<Record<string, string>> = {
-  'masses.front': 'mass on the front',
-  'masses.rear': 'mass on the rear',
-  lateral: 'lateral acceleration',
-  deceleration: 'deceleration',
-  amplitude: 'amplitude',
+  'masses.front': 'weight on the front',
+  'masses.rear': 'weight on the rear',
+  lateral: 'sideways g',
+  deceleration: 'braking g',
+  amplitude: 'travel asked',
 }
 
 const SPRING = /^corner\.springs\.springs\.(\d+)\.(rate|freeLength|solidLength)$/
@@ -65,7 +65,7 @@ export function planMeasurementName(path: string, { loads, setups }: Pick<Plan, 
     const [id, ...what] = rest
     const load = loads.find(each => each.id === id)
     const name = load === undefined ? id : load.name === '' ? load.kind : load.name
-    return `${OF_LOAD[what.join('.')] ?? what.join('.')} of “${name}”`
+    return `${OF_LOAD[what.join('.')] ?? what.join('.')} in “${name}”`
   }
   const inside = rest.join('.')
   const axle = setups.flatMap(({ axles }) => axles).find(({ id }) => id === whose)

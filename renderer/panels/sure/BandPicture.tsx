@@ -24,8 +24,9 @@ export function BandPicture({
     Number.isFinite(to)
       ? `M${x(from).toFixed(1)} ${y - 3}v6M${x(to).toFixed(1)} ${y - 3}v6M${x(from).toFixed(1)} ${y}H${x(to).toFixed(1)}`
       : `M${x(from).toFixed(1)} ${y - 3}v6M${x(from).toFixed(1)} ${y}H${x(most).toFixed(1)}m-5 -4l5 4l-5 4`
+  const tall = firstOrder === null ? 14 : 20
   return (
-    <svg width={WIDTH} height="20" viewBox={`0 0 ${WIDTH} 20`} aria-hidden="true">
+    <svg width={WIDTH} height={tall} viewBox={`0 0 ${WIDTH} ${tall}`} aria-hidden="true">
       <path d={span(low, high, 7)} stroke="var(--ink)" strokeWidth="1.5" fill="none" />
       {firstOrder === null ? null : (
         <path d={span(firstOrder.low, firstOrder.high, 15)} stroke="var(--ink3)" strokeDasharray="3 2" fill="none" />

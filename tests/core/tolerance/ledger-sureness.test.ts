@@ -114,7 +114,7 @@ describe('how sure the ledger is', () => {
     expect(ranking[0]!.measured.path).toMatch(/^(vehicle\.cgHeight|loads\.turn\.lateral)$/)
     expect(ranking.map(({ measured }) => measured.path)).toContain('vehicle.rollAxisHeight')
     for (const { width, narrowed } of ranking) expect(narrowed).toBeLessThan(width)
-    expect(planMeasurementName('loads.turn.lateral', plan)).toBe('lateral acceleration of “cornering”')
+    expect(planMeasurementName('loads.turn.lateral', plan)).toBe('sideways g in “cornering”')
     expect(planMeasurementName('vehicle.cgHeight', plan)).toBe('height of the center of gravity')
     expect(planMeasurementName('front.corner.stop.gap', plan)).toBe('gap, front')
   })

@@ -108,6 +108,6 @@ test('a tolerance is typed over, refused in its own units, emptied back to what 
 test('the car and its loads have theirs too, each field with a name of its own', () => {
   const names = fields().map(each => each.getAttribute('aria-label')!)
   expect(new Set(names).size).toBe(names.length)
-  for (const name of ['height of the center of gravity', 'wheelbase', 'amplitude of “Ruts and rocks”'])
+  for (const name of ['height of the center of gravity', 'wheelbase', 'travel asked in “Ruts and rocks”'])
     expect(names).toContain(`${name}, how far off either way`)
 })
