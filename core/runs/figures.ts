@@ -40,7 +40,7 @@ export interface RunFigures {
   readonly shaftSpeeds: readonly number[]
   /** Share of the time past where each load takes the wheel. */
   readonly beyond: readonly (LoadPlace & { readonly share: number })[]
-  /** Wheel position of the longest time it kept still, m; null when it never did. */
+  /** Wheel position of the longest time it stood still, not hanging at full droop, m; null when it never did. */
   readonly still: number | null
   /** Each meeting of pad and stop. */
   readonly events: readonly RunHit[]
@@ -63,7 +63,7 @@ export function runFigures(model: CornerModel, run: EvenRun, places: readonly Lo
   const beyond = places.map(({ wheel }) => new TimeIn([wheel]))
   const stop = new StopInRun(model, step)
   const bottoms = new Meetings(LEFT_BUMP)
-  const still = new Stillness(step)
+  const still = new Stillness(step, droop)
   const shaftSpeeds = new Float64Array(SHAFT_SPEED_BARS)
   const shaftAt = movementAt(model, 'shock')
   let [most, least, sum, count, steps] = [-Infinity, Infinity, 0, 0, 0]

@@ -7,8 +7,8 @@ import { ScrubAreas } from '../terrain/ScrubAreas.tsx'
 import { TerrainHistogram } from '../terrain/TerrainHistogram.tsx'
 import { TerrainTints } from '../terrain/TerrainLayers.tsx'
 import { WheelTag } from '../terrain/TimeCursor.tsx'
-import { timeWindow } from '../terrain/time-axis.ts'
 import { useScrub } from '../terrain/use-scrub.ts'
+import { useTimeWindow } from '../terrain/use-time-window.ts'
 import { canvasMeasure } from '../text/measure-text.ts'
 import { RunCursor } from './RunCursor.tsx'
 import { RunOverview, RunRules, RunWords } from './RunLayers.tsx'
@@ -43,7 +43,7 @@ function RunDrawing({ axle, view, subject, time, onTime, onPlay, size, family }:
   const measure = useMemo(() => canvasMeasure(family), [family])
   const { laid, model, budget } = view.shown
   const { start, end } = laid === null ? { start: 0, end: 0 } : timesOf(laid.run)
-  const part = timeWindow(end - start, time - start)
+  const part = useTimeWindow(end - start, time - start)
   const [from, to] = [part.from + start, part.to + start]
   const scene = useMemo(
     () => runScene(view, { from, to }, size.width, size.height, measure),

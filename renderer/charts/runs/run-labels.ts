@@ -1,8 +1,9 @@
 import { formatMeasure } from '../../../core/units/format.ts'
 import { unitOf } from '../../../core/units/quantity.ts'
 import { Placer } from '../placement/placer.ts'
+import { besideAxis } from '../terrain/beside-axis.ts'
 import { heads } from '../terrain/head-labels.ts'
-import { cutShares, zoneShares } from '../terrain/histogram-labels.ts'
+import { histogramWords } from '../terrain/histogram-labels.ts'
 import type { TerrainLabels } from '../terrain/labels.ts'
 import { bottomNotes, rulers, timeWords } from '../terrain/trace-labels.ts'
 import { travelLines } from '../terrain/travel-lines.ts'
@@ -34,11 +35,14 @@ function speedWords(scene: RunScene, placer: Placer): void {
     )
   }
   const style = { size: type.label, weight: 600 } as const
-  placer.first([`shaft speed, ${unit}: closing is up`, `shaft speed, ${unit}`, unit], text =>
-    placer.at('name-speed', placer.block([span(text, style)]), [
-      { x: time.left + 4, y: strip.top + type.label, anchor: 'start' },
-      { x: time.right - 2, y: strip.top + type.label, anchor: 'end' },
-    ]),
+  placer.first(
+    [`shaft speed, ${unit}: closing is up`, `shaft speed, ${unit}`, unit],
+    text =>
+      besideAxis('name-speed', placer.block([span(text, style)]), frame, strip.top + type.label, placer) ??
+      placer.at('name-speed', placer.block([span(text, style)]), [
+        { x: time.left + 4, y: strip.top + type.label, anchor: 'start' },
+        { x: time.right - 2, y: strip.top + type.label, anchor: 'end' },
+      ]),
   )
   const bars = { ...histogram, width: histogram.width - inset / 2, y: strip.top, height: strip.bottom - strip.top }
   const right = histogram.right - inset / 2
@@ -101,8 +105,7 @@ export function runLabels(scene: RunScene, subject: string): TerrainLabels {
   for (const { y, from, to } of travelLines(scene))
     placer.room.takeExactly({ x: from + 30, y: y - CLEAR, width: Math.max(0, to - from - 30), height: 2 * CLEAR })
   momentWords(scene, placer)
-  cutShares(scene, placer)
-  zoneShares(scene, placer)
+  histogramWords(scene, placer)
   bottomNotes(scene, placer)
   if (scene.duration > 0) {
     speedWords(scene, placer)

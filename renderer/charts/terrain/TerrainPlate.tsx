@@ -14,8 +14,8 @@ import { TerrainOverview, TerrainRules, TerrainTints, TerrainWords } from './Ter
 import { TerrainTraces } from './TerrainTraces.tsx'
 import { TimeCursor, TimeReading, WheelTag } from './TimeCursor.tsx'
 import { durationOf, type TerrainView, terrainScene } from './terrain-scene.ts'
-import { timeWindow } from './time-axis.ts'
 import { useScrub } from './use-scrub.ts'
+import { useTimeWindow } from './use-time-window.ts'
 
 export interface TerrainPlateProps {
   readonly axle: Axle
@@ -60,7 +60,7 @@ function TerrainDrawing(props: TerrainPlateProps & Room) {
     family,
   } = props
   const measure = useMemo(() => canvasMeasure(family), [family])
-  const { from, to } = timeWindow(durationOf(view), time)
+  const { from, to } = useTimeWindow(durationOf(view), time)
   const scene = useMemo(
     () => terrainScene(view, { from, to }, size.width, size.height, measure),
     [view, from, to, size, measure],

@@ -2,6 +2,7 @@ import type { Box } from '../placement/box.ts'
 import type { Placer } from '../placement/placer.ts'
 import { forceUnit, shortForce } from '../plate/force-text.ts'
 import { type Ink, span } from '../text/span.ts'
+import { besideAxis } from './beside-axis.ts'
 import { hasStop, type TerrainScene } from './terrain-scene.ts'
 
 /** Whether the forces leave more room for words at the right end of their strip than at the left, where words begin. */
@@ -38,14 +39,11 @@ export function forceWords(scene: TerrainScene, placer: Placer): void {
   ]
   if (roomAtRight(scene)) ends.reverse()
   const at = (id: string, words: readonly string[], ink: Ink, baseline: number): void => {
-    placer.first(words, text =>
-      placer.at(
-        id,
-        placer.block([span(text, { ...style, ink })]),
-        ends.map(end => ({ ...end, y: baseline })),
-        within,
-      ),
-    )
+    placer.first(words, text => {
+      const name = placer.block([span(text, { ...style, ink })])
+      const spots = ends.map(end => ({ ...end, y: baseline }))
+      return besideAxis(id, name, frame, baseline, placer) ?? placer.at(id, name, spots, within)
+    })
   }
   at('name-suspension', [`force at the wheel, ${unit}`, `at the wheel, ${unit}`, unit], 'ink', strip.top + type.label)
   if (hasStop(view)) at('name-stop', ['stop, along its own axis', 'stop'], 'stop', strip.top + 2 * type.label + 4)

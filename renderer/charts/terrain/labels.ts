@@ -3,7 +3,7 @@ import type { Label } from '../placement/label.ts'
 import { type Leader, Placer } from '../placement/placer.ts'
 import { forceWords } from './force-labels.ts'
 import { heads } from './head-labels.ts'
-import { cutShares, zoneShares } from './histogram-labels.ts'
+import { histogramWords } from './histogram-labels.ts'
 import type { TerrainScene } from './terrain-scene.ts'
 import { bottomNotes, roadWords, rulers, timeWords } from './trace-labels.ts'
 import { travelLines } from './travel-lines.ts'
@@ -27,8 +27,7 @@ export function terrainLabels(scene: TerrainScene, subject: string, taken: reado
   for (const { y, from, to } of travelLines(scene))
     placer.room.takeExactly({ x: from + 30, y: y - CLEAR, width: Math.max(0, to - from - 30), height: 2 * CLEAR })
   for (const box of taken) placer.room.take(box)
-  cutShares(scene, placer)
-  zoneShares(scene, placer)
+  histogramWords(scene, placer)
   bottomNotes(scene, placer)
   if (scene.duration > 0) {
     forceWords(scene, placer)

@@ -9,10 +9,21 @@ export interface TimeWindow {
 /** A trace longer than this is shown a part at a time, s. */
 const AT_ONCE = 12
 
-/** The part of a run that holds a moment: all of a short one; parts do not move while the moment is inside. */
-export function timeWindow(duration: number, time: number): TimeWindow {
+/** Parts overlap by at least this: what comes before and after a moment is in sight with it, s. */
+const OVERLAP = 3
+
+/**
+ * The part of a run that holds a moment: all of a short one; of a long one the part that is shown, until the moment leaves it.
+ * @param shown the part shown before; null where none is
+ */
+export function timeWindow(duration: number, time: number, shown: TimeWindow | null = null): TimeWindow {
   if (!(duration > AT_ONCE * 1.25)) return { from: 0, to: duration > 0 ? duration : 1 }
-  const from = Math.min(AT_ONCE * Math.floor(Math.max(0, time) / AT_ONCE), duration - AT_ONCE)
+  if (shown !== null && Math.abs(shown.to - shown.from - AT_ONCE) < 1e-9 && shown.to < duration + 1e-9)
+    if (shown.from <= time && time <= shown.to) return shown
+  const turns = Math.ceil((duration - AT_ONCE) / (AT_ONCE - OVERLAP))
+  const step = (duration - AT_ONCE) / turns
+  // The part whose middle is nearest.
+  const from = step * Math.min(turns, Math.max(0, Math.round((time - AT_ONCE / 2) / step)))
   return { from, to: from + AT_ONCE }
 }
 

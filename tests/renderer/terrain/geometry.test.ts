@@ -91,9 +91,26 @@ describe('the time axis', () => {
 
   it('shows a short run whole and a long one in parts that stand still', () => {
     expect(timeWindow(7.4, 3)).toEqual({ from: 0, to: 7.4 })
-    expect([0, 5, 11.9].map(time => timeWindow(30, time))).toEqual(Array(3).fill({ from: 0, to: 12 }))
-    expect(timeWindow(30, 12.1)).toEqual({ from: 12, to: 24 })
+    expect([0, 5, 8].map(time => timeWindow(30, time))).toEqual(Array(3).fill({ from: 0, to: 12 }))
+    expect(
+      [0, 5, 11.9, 12].map(time => timeWindow(30, time, { from: 0, to: 12 })),
+      'a hand drags to its end',
+    ).toEqual(Array(4).fill({ from: 0, to: 12 }))
+    expect(timeWindow(30, 12.1, { from: 0, to: 12 })).toEqual({ from: 9, to: 21 })
     expect(timeWindow(30, 30)).toEqual({ from: 18, to: 30 })
+    expect(timeWindow(20, 5, { from: 9, to: 21 }), 'of another run').toEqual({ from: 0, to: 12 })
+  })
+
+  it('shows what comes before and after a moment together with it', () => {
+    fc.assert(
+      fc.property(number(15.1, 4000), number(0, 1), (duration, share) => {
+        const time = share * duration
+        const { from, to } = timeWindow(duration, time)
+        expect(Math.min(time - from, 1.5)).toBeGreaterThanOrEqual(Math.min(time, 1.5) - 1e-9)
+        expect(Math.min(to - time, 1.5)).toBeGreaterThanOrEqual(Math.min(duration - time, 1.5) - 1e-9)
+      }),
+      runs,
+    )
   })
 })
 
@@ -294,6 +311,29 @@ describe('the scene', () => {
     const scene = terrainScene(bare, timeWindow(0, 0), 1172, 470, measure)
     expect([scene.shown, scene.other, scene.road]).toEqual([null, null, []])
     expect(terrainLabels(scene, 'Ledge').labels.map(({ id }) => id)).toContain('name-bump')
+  })
+
+  it('keeps the shares of the time off the bars, and says of a cut bar that it is one height', () => {
+    const words: Record<string, string[]> = { share: [], cut: [] }
+    for (const terrain of Object.values(terrains))
+      for (const [w, h] of [
+        [1172, 470],
+        [804, 310],
+      ] as const) {
+        const scene = terrainScene(viewOf(terrain), timeWindow(20, 0), w, h, measure)
+        for (const { box, id, spans } of terrainLabels(scene, terrain.name).labels) {
+          words[id.split('-')[0]!]?.push(spans.map(({ text }) => text).join(''))
+          if (!id.startsWith('share-')) continue
+          const under = scene.shown!.bars.filter(({ from, to, share }) => {
+            const [top, bottom] = [scene.axis.y(to), scene.axis.y(from)]
+            return share > 0 && bottom > box.y && top < box.y + box.height && scene.histogram.x(share) > box.x
+          })
+          expect(under, `${terrain.name}, ${id}`).toEqual([])
+        }
+      }
+    expect(words.share).toContain('above engagement')
+    expect(words.cut!.length).toBeGreaterThan(0)
+    for (const cut of words.cut!) expect(cut).toMatch(/% (at one height|here)$/)
   })
 
   it('names things without one word lying on another', () => {
