@@ -15,13 +15,15 @@ export function useFiles(): Files {
 export const useStore = (): Store => useFiles().store
 
 function useSelection<T>(store: LateStore, select: (state: State) => T, same: (a: T, b: T) => boolean = Object.is): T {
-  const last = useRef<{ part: T } | null>(null)
+  const last = useRef<{ state: State; select: typeof select; part: T } | null>(null)
   const snapshot = useCallback(() => {
     const state = store.read()
     const known = last.current
+    // Asked several times for each drawing, it is worked out once.
+    if (known !== null && known.state === state && known.select === select) return known.part
     const part = select(state)
     const kept = known !== null && same(known.part, part) ? known.part : part
-    last.current = { part: kept }
+    last.current = { state, select, part: kept }
     return kept
   }, [store, select, same])
   return useSyncExternalStore(store.subscribe, snapshot)

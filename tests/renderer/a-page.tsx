@@ -1,6 +1,7 @@
 import { act, type ReactNode } from 'react'
 import { createRoot } from 'react-dom/client'
 import type { Plan } from '../../core/plan/schema.ts'
+import { column } from '../../renderer/panels/measurements/late-column.ts'
 import { WindowContext } from '../../renderer/window-context.ts'
 import { aPlan } from './a-plan.ts'
 import { someFiles } from './some-files.ts'
@@ -12,6 +13,13 @@ export interface Shown {
   find<T extends HTMLElement = HTMLElement>(selector: string): T
   field(path: string): HTMLInputElement
   close(): void
+}
+
+/** The column of measurements has its fields from the first drawing on, as in a window past its start. */
+export async function fieldsHere(): Promise<void> {
+  // A page made up here is never idle.
+  window.requestIdleCallback = now => Number(setTimeout(now))
+  await column.load()
 }
 
 /** Draws part of the window into a page of its own. */

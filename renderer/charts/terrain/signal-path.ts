@@ -82,7 +82,14 @@ export function signalPoints(
   return points
 }
 
-const fixed = (value: number): string => value.toFixed(1)
+/** To a tenth of a pixel. A trace has ten thousand of these, and digits of whole numbers are had in a third of the time of others. */
+function fixed(value: number): string {
+  const tenths = Math.round(value * 10)
+  const whole = Math.trunc(tenths / 10)
+  const part = Math.abs(tenths - 10 * whole)
+  if (part === 0) return `${whole}`
+  return tenths < 0 && whole === 0 ? `-0.${part}` : `${whole}.${part}`
+}
 
 export const linePath = (points: readonly Point[]): string =>
   points.length === 0 ? '' : `M${points.map(({ x, y }) => `${fixed(x)} ${fixed(y)}`).join('L')}`

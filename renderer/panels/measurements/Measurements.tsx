@@ -1,4 +1,4 @@
-import { useCallback } from 'react'
+import { useCallback, useMemo } from 'react'
 import { useLater } from '../../pages/use-later.ts'
 import { countMeasurements } from '../../state/counts.ts'
 import { fail } from '../../state/files.ts'
@@ -9,9 +9,6 @@ import { column } from './late-column.ts'
 /** The column of everything that is measured. */
 export function Measurements() {
   const files = useFiles()
-  const { taken, assumed } = useSelectGroup(state =>
-    countMeasurements(state.plan, shownSetup(state).index, shownAxle(state).index),
-  )
   const Column = useLater(
     column,
     useCallback(error => fail(files, 'measurements', error), [files]),
@@ -20,12 +17,24 @@ export function Measurements() {
     <aside className="meas" aria-label="Measurements">
       <header>
         <h2>Measurements</h2>
-        <span>
-          <span className="wide-only">{taken} taken, </span>
-          {assumed} assumed
-        </span>
+        <Counted />
       </header>
       {Column === null ? <div className="groups" aria-busy="true" /> : <Column />}
     </aside>
+  )
+}
+
+function Counted() {
+  const { plan, setup, axle } = useSelectGroup(state => ({
+    plan: state.plan,
+    setup: shownSetup(state).index,
+    axle: shownAxle(state).index,
+  }))
+  const { taken, assumed } = useMemo(() => countMeasurements(plan, setup, axle), [plan, setup, axle])
+  return (
+    <span>
+      <span className="wide-only">{taken} taken, </span>
+      {assumed} assumed
+    </span>
   )
 }

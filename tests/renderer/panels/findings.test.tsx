@@ -8,8 +8,10 @@ import { Findings } from '../../../renderer/panels/findings/Findings.tsx'
 import { Measurements } from '../../../renderer/panels/measurements/Measurements.tsx'
 import { resultsShown } from '../../../renderer/state/selectors.ts'
 import { focusFinding } from '../../../renderer/state/view.ts'
-import { type Shown, show } from '../a-page.tsx'
+import { fieldsHere, type Shown, show } from '../a-page.tsx'
 import { aPlan } from '../a-plan.ts'
+
+await fieldsHere()
 
 /** A stop whose body is rated far below what it sees, and a gap that meets it early. */
 const troubled = (): Plan =>

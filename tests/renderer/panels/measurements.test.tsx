@@ -1,22 +1,19 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
-import { afterEach, describe, expect, test, vi } from 'vitest'
+import { afterEach, describe, expect, test } from 'vitest'
 import { PSI } from '../../../core/units/constants.ts'
 import { isOpen, toggled } from '../../../renderer/panels/measurements/folding.ts'
 import { groups } from '../../../renderer/panels/measurements/groups.ts'
 import * as key from '../../../renderer/panels/measurements/key-values.ts'
-import { column } from '../../../renderer/panels/measurements/late-column.ts'
 import { Measurements } from '../../../renderer/panels/measurements/Measurements.tsx'
 import { putLinkage, putStop } from '../../../renderer/state/parts.ts'
 import { shownAxle } from '../../../renderer/state/selectors.ts'
 import { fold } from '../../../renderer/state/view.ts'
-import { leave, press, type Shown, show, type } from '../a-page.tsx'
+import { fieldsHere, leave, press, type Shown, show, type } from '../a-page.tsx'
 import { aPlan } from '../a-plan.ts'
 import { aStore } from '../some-files.ts'
 
-// Fetched, it is there from the first drawing on. A page made up here is never idle.
-vi.stubGlobal('requestIdleCallback', (now: () => void) => setTimeout(now))
-await column.load()
+await fieldsHere()
 
 let shown: Shown
 const open = () => {

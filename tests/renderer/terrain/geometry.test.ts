@@ -115,6 +115,14 @@ describe('the time axis', () => {
 })
 
 describe('a signal on the screen', () => {
+  it('is written to a tenth of a pixel, whatever its size and side', () => {
+    for (const x of [0, -0.04, -0.06, 0.05, 12.34, -12.38, 99.96, 1234567.89, -0.96]) {
+      const [, said] = /^M(\S+) 0$/.exec(linePath([{ x, y: 0 }])) ?? []
+      expect(said).toMatch(/^-?\d+(\.\d)?$/)
+      expect(Math.abs(Number(said) - x)).toBeLessThanOrEqual(0.05 + 1e-9)
+    }
+  })
+
   const signal = fc.array(number(-5, 5), { minLength: 2, maxLength: 400 })
   const evenly = (values: readonly number[]) => Float64Array.from(values, (_, i) => i * 0.01)
 
@@ -149,7 +157,7 @@ describe('a signal on the screen', () => {
       t => 10 * t,
       v => v,
     )
-    expect(linePath(points)).toBe('M0.0 1.0L20.0 3.0')
+    expect(linePath(points)).toBe('M0 1L20 3')
     expect(areaPath(points, 0)).toBe('M0.0 1.0L20.0 3.0L20.0 0.0L0.0 0.0z')
     expect([linePath([]), areaPath([], 0)]).toEqual(['', ''])
   })
