@@ -158,7 +158,7 @@ describe('a signal on the screen', () => {
       v => v,
     )
     expect(linePath(points)).toBe('M0 1L20 3')
-    expect(areaPath(points, 0)).toBe('M0.0 1.0L20.0 3.0L20.0 0.0L0.0 0.0z')
+    expect(areaPath(points, 0)).toBe('M0 1L20 3L20 0L0 0z')
     expect([linePath([]), areaPath([], 0)]).toEqual(['', ''])
   })
 
