@@ -101,7 +101,3 @@ export function setupDifferences(before: Axle, after: Axle, units: UnitSystem): 
   follows('shock shaft left at full bump', 'length', ({ shockLeftAtBump }) => shockLeftAtBump)
   return told
 }
-
-/** A difference as a sentence: `gap 1 1/4 in becomes 2 in`. */
-export const differenceWords = ({ what, before, after }: SetupDifference): string =>
-  `${what} ${before} becomes ${after}`

@@ -8,8 +8,8 @@ import {
   USUAL_HOSE,
 } from '../forces/charge.ts'
 import { compareGas, type GasComparison } from '../forces/real-gas.ts'
+import { chamberOf } from '../forces/stop.ts'
 import type { HydraulicStop, UnitSystem } from '../plan/schema.ts'
-import { chamberOf } from './stop-in-corner.ts'
 
 /** A stop worked hard over rough ground, K: 80 °C; common practice. Its seals set the limit, ask the maker. */
 const HOT = ROOM_TEMPERATURE + 60

@@ -1,7 +1,7 @@
 import { chargeAt, idealChargeAt, ROOM_TEMPERATURE } from '../forces/charge.ts'
 import { compareGas, type GasComparison } from '../forces/real-gas.ts'
+import { chamberOf } from '../forces/stop.ts'
 import type { HydraulicStop } from '../plan/schema.ts'
-import { chamberOf } from './stop-in-corner.ts'
 
 /** A charge at one temperature, gauge, Pa: as nitrogen, null where its equation does not reach, and as an ideal gas. */
 export interface ChargeRow {

@@ -1,12 +1,13 @@
 import type { Say } from '../budget/findings/rule.ts'
 import { cornerModel } from '../corner/corner.ts'
 import { gasEnergy, gasForce } from '../forces/gas.ts'
+import { chamberOf } from '../forces/stop.ts'
 import { findRoot } from '../numerics/roots.ts'
 import type { Corner, HydraulicStop } from '../plan/schema.ts'
 import { metalVolume } from '../spacer/tube.ts'
 import { applyChange } from './apply.ts'
 import type { Spacer } from './change.ts'
-import { chamberOf, closedPressure, closesAt, type HydraulicCorner, isHydraulic } from './stop-in-corner.ts'
+import { closedPressure, closesAt, type HydraulicCorner, isHydraulic } from './stop-in-corner.ts'
 
 /** A figure of the stop as it was and as it would be. */
 export interface BeforeAfter<Value = number> {

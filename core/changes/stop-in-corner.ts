@@ -1,5 +1,6 @@
 import type { Say } from '../budget/findings/rule.ts'
 import { circleArea, gasPressure } from '../forces/gas.ts'
+import { chamberOf } from '../forces/stop.ts'
 import type { Corner, HydraulicStop, Stop } from '../plan/schema.ts'
 import { ATMOSPHERE, PSI } from '../units/constants.ts'
 
@@ -18,12 +19,6 @@ export const strokeOf = (stop: Stop): number =>
 
 /** Travel along the stop's axis from ride height at which it is closed, m. */
 export const closesAt = (stop: Stop): number => stop.gap + strokeOf(stop)
-
-export const chamberOf = ({ shaftDiameter, charge, gasVolume }: HydraulicStop) => ({
-  area: circleArea(shaftDiameter),
-  charge,
-  volume: gasVolume,
-})
 
 /** Room left to the gas with the stop closed, m³. */
 export const closedGasVolume = (stop: HydraulicStop): number =>

@@ -1,6 +1,6 @@
 import { pchip } from '../numerics/pchip.ts'
 import type { ValueAndSlope } from '../numerics/roots.ts'
-import type { Stop } from '../plan/schema.ts'
+import type { HydraulicStop, Stop } from '../plan/schema.ts'
 import { circleArea, type GasChamber, type GasLaw, gasEnergy, gasForce } from './gas.ts'
 
 /** A bump stop, as its force over how far it is pushed in. */
@@ -15,10 +15,11 @@ export interface StopModel {
   readonly corners: readonly number[]
 }
 
-const chamberOf = (stop: Extract<Stop, { kind: 'hydraulic' }>): GasChamber => ({
-  area: circleArea(stop.shaftDiameter),
-  charge: stop.charge,
-  volume: stop.gasVolume,
+/** The gas of a hydraulic stop behind its shaft. */
+export const chamberOf = ({ shaftDiameter, charge, gasVolume }: HydraulicStop): GasChamber => ({
+  area: circleArea(shaftDiameter),
+  charge,
+  volume: gasVolume,
 })
 
 /**

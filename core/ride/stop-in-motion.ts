@@ -1,5 +1,6 @@
 import { type DamperCurve, damperCurve } from '../forces/damper.ts'
-import { circleArea, type GasChamber, gasForce, gasPressure } from '../forces/gas.ts'
+import { type GasChamber, gasForce, gasPressure } from '../forces/gas.ts'
+import { chamberOf } from '../forces/stop.ts'
 import { type CubicPieces, cubicPieces } from '../numerics/cubic-pieces.ts'
 import { type EvenTable, evenTable } from '../numerics/even-table.ts'
 import type { Stop } from '../plan/schema.ts'
@@ -53,11 +54,7 @@ export class StopInMotion {
     this.compression = damperCurve(hydraulic?.compression ?? [])
     this.rebound = damperCurve(hydraulic?.rebound ?? [])
     this.holdsBack = (hydraulic?.rebound?.length ?? 0) > 1
-    this.chamber = hydraulic && {
-      area: circleArea(hydraulic.shaftDiameter),
-      charge: hydraulic.charge,
-      volume: hydraulic.gasVolume,
-    }
+    this.chamber = hydraulic && chamberOf(hydraulic)
     this.foam =
       stop.kind === 'elastomer'
         ? cubicPieces(

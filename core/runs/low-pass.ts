@@ -11,14 +11,6 @@ export const HIGHEST_CUTOFF = 0.35
 const warped = (cutoff: number, step: number): number => Math.tan(Math.PI * cutoff * step) / TWO_PASSES
 
 /**
- * Gain of `lowPass` at a frequency, 0 to 1, in closed form: 1/(1 + (tan πfT / tan πf₀T)⁴), the squared Butterworth gain with frequencies
- * bent as the bilinear transform bends them (A. V. Oppenheim and R. W. Schafer, Discrete-Time Signal Processing, ch. 7). Its phase is 0.
- * @param frequency Hz, below half of 1/step; @param cutoff where the gain is 1/√2, Hz; @param step between values, s
- */
-export const lowPassGain = (frequency: number, cutoff: number, step: number): number =>
-  1 / (1 + (Math.tan(Math.PI * frequency * step) / warped(cutoff, step)) ** 4)
-
-/**
  * Takes away what is faster than the cutoff and shifts nothing in time. The ends are turned over about their end value (odd extension), so
  * that a level or a slope there stays one.
  * @param cutoff Hz, more than 0 and no more than HIGHEST_CUTOFF/step; @param step s

@@ -1,6 +1,7 @@
 import type { AxleBudget } from '../../core/budget/results.ts'
 import type { CornerModel, WheelForces } from '../../core/corner/corner-model.ts'
-import { circleArea, type GasLaw, gasPressure } from '../../core/forces/gas.ts'
+import { type GasLaw, gasPressure } from '../../core/forces/gas.ts'
+import { chamberOf } from '../../core/forces/stop.ts'
 import { ATMOSPHERE } from '../../core/units/constants.ts'
 import { formatMeasure } from '../../core/units/format.ts'
 import type { System } from '../../core/units/quantity.ts'
@@ -56,9 +57,8 @@ export function stopText({ engagement, travel }: AxleBudget, model: CornerModel,
   if (stop.kind === 'elastomer')
     return paragraph(`Along the stop at full bump: ${force(model.stopForce(travel.bump, 'slow'), system)}.`, '  ')
   const pushed = model.parts(travel.bump).stopCompression ?? 0
-  const chamber = { area: circleArea(stop.shaftDiameter), charge: stop.charge, volume: stop.gasVolume }
   const inside = both(law =>
-    formatMeasure(gasPressure(chamber, pushed, law) - ATMOSPHERE, 'pressure', system, { unit: true }),
+    formatMeasure(gasPressure(chamberOf(stop), pushed, law) - ATMOSPHERE, 'pressure', system, { unit: true }),
   )
   return paragraph(`Along the stop at full bump: ${along}. Pressure inside: ${inside}.`, '  ')
 }

@@ -1,4 +1,5 @@
-import { circleArea, gasPressure } from '../../forces/gas.ts'
+import { gasPressure } from '../../forces/gas.ts'
+import { chamberOf } from '../../forces/stop.ts'
 import type { HydraulicStop } from '../../plan/schema.ts'
 import { ATMOSPHERE } from '../../units/constants.ts'
 import { chargeBelow } from '../../units/steps.ts'
@@ -7,12 +8,6 @@ import type { Rule } from './rule.ts'
 
 /** A tenth either way shows what hangs on a gas volume; one that is only assumed may well be further off (core/tolerance/usual.ts). */
 const VOLUME_DOUBT = 0.1
-
-const chamberOf = (stop: HydraulicStop) => ({
-  area: circleArea(stop.shaftDiameter),
-  charge: stop.charge,
-  volume: stop.gasVolume,
-})
 
 export const overRatedPressure: Rule = ({ model, figures, units, say }): Finding | null => {
   const { stop } = model.corner

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { changeAxle } from '../../../core/changes/apply.ts'
-import { differenceWords, setupDifferences } from '../../../core/changes/differences.ts'
+import { setupDifferences } from '../../../core/changes/differences.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
 import { seed } from '../../seeds/seed.ts'
 
@@ -29,7 +29,7 @@ test('a spacer and a charge are told as done, engagement as what follows, and no
     'follows: share of bump on the coilover',
     'follows: force of the stop at full bump, in a hit',
   ])
-  expect(told.slice(0, 4).map(differenceWords)).toEqual([
+  expect(told.slice(0, 4).map(({ what, before, after }) => `${what} ${before} becomes ${after}`)).toEqual([
     'spacer inside the stop none becomes 1 in',
     'stroke of the stop 3 1/2 in becomes 2 1/2 in',
     'gap 1 1/4 in becomes 2 1/4 in',
