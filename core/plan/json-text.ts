@@ -1,4 +1,4 @@
-import { type Problem, pathText, withoutControls } from './problem.ts'
+import { type Problem, pathText } from './problem.ts'
 
 /** Values a file may hold, each number, text, list and group counted: twice what fifty setups at their longest come to. */
 const MOST_VALUES = 1_000_000
@@ -26,14 +26,23 @@ function isFlood(text: string): boolean {
   return signs > MOST_SIGNS
 }
 
+/** From where on a text is wrong, as an editor shows it; engines say it each in their own way, some of them not at all. */
+function wrongFrom(text: string, reason: string): string {
+  if (/end of (JSON )?(input|data)|unterminated/i.test(reason)) return ': it breaks off'
+  const position = /at position (\d+)/.exec(reason)?.[1]
+  if (position === undefined) return ''
+  const before = text.slice(0, Number(position)).split('\n')
+  return ` from line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1} on`
+}
+
 /** The value in the text of a file, or why there is none. @param wanted what the file ought to be, such as “a plan saved by Stopgap” */
 export function readJson(text: string, wanted: string): JsonRead {
   if (isFlood(text)) return { ok: false, problem: { path: '', found: `more than ${MOST_SIGNS} values`, wanted } }
   try {
     return { ok: true, value: JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text) }
   } catch (error) {
-    const reason = withoutControls(error instanceof Error ? error.message : String(error)).slice(0, 200)
-    return { ok: false, problem: { path: '', found: `text that is not JSON (${reason})`, wanted } }
+    const reason = error instanceof Error ? error.message : String(error)
+    return { ok: false, problem: { path: '', found: `text that is not JSON${wrongFrom(text, reason)}`, wanted } }
   }
 }
 

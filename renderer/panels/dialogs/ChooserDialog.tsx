@@ -1,4 +1,4 @@
-import { type FormEvent, useCallback, useEffect, useState } from 'react'
+import { type FormEvent, useCallback, useEffect, useRef, useState } from 'react'
 import type { Reply } from '../../../electron/contract/contract.ts'
 import { told } from '../../state/fault.ts'
 import { openToken } from '../../state/opening.ts'
@@ -33,6 +33,13 @@ export function ChooserDialog({ purpose }: { purpose: 'open' | 'save' }) {
     [files],
   )
   useEffect(() => void show(null), [show])
+  const places = useRef<HTMLDivElement>(null)
+  // The keyboard goes with the list, whose entry it was on is gone; a plan to be saved is named first.
+  useEffect(() => {
+    if (folder === null) return
+    const first = places.current?.querySelector<HTMLElement>(folder.entries.length === 0 ? 'button' : '.entries button')
+    if (purpose === 'open' || document.activeElement === document.body) first?.focus()
+  }, [folder, purpose])
 
   const pick = (token: string, chosen: string) => {
     if (purpose === 'save') return setName(chosen)
@@ -62,7 +69,7 @@ export function ChooserDialog({ purpose }: { purpose: 'open' | 'save' }) {
             Folder above
           </button>
         </p>
-        <div className="places">
+        <div className="places" ref={places}>
           <ul aria-label="Places">
             {folder?.places.map(place => (
               <li key={place.token}>
@@ -122,7 +129,7 @@ function Entries({ folder, onFolder, onPlan }: EntriesProps) {
   if (folder === null) return <p className="nothing">Reading the folder.</p>
   if (folder.entries.length === 0) return <p className="nothing">No folders and no plans here.</p>
   return (
-    <ul aria-label={`In ${folder.name}`}>
+    <ul className="entries" aria-label={`In ${folder.name}`}>
       {folder.entries.map(({ token, name, kind, modified }) => (
         <li key={token}>
           <button type="button" onClick={() => (kind === 'folder' ? onFolder(token) : onPlan(token, name))}>

@@ -3,7 +3,7 @@ import { unsaved } from '../../state/documents.ts'
 import { openToken, refreshRecents } from '../../state/opening.ts'
 import { remember } from '../../state/settings.ts'
 import { useFiles, useSelect } from '../../window-context.ts'
-import { fileLine, shownTitle } from './file-line.ts'
+import { fileParts, shownTitle } from './file-line.ts'
 import { Menu, MenuChoice, MenuItem } from './Menu.tsx'
 
 const COMMANDS = [
@@ -24,7 +24,8 @@ const THEMES = [
 export function PlanMenu() {
   const files = useFiles()
   const title = useSelect(({ plan }) => shownTitle(plan.title))
-  const line = useSelect(state => fileLine(state.document, unsaved(state), new Date()))
+  const line = useSelect(state => fileParts(state.document, unsaved(state), new Date()).join('\n'))
+  const [file, saved] = line.split('\n')
   return (
     <div className="plan">
       <h1>
@@ -32,12 +33,15 @@ export function PlanMenu() {
           type="button"
           popoverTarget="plan-menu"
           aria-haspopup="menu"
-          aria-label={`Plan ${title}, ${line}: files`}
+          aria-label={`Plan ${title}, ${line.replace('\n', ', ')}: files`}
           title={title}
           onClick={() => void refreshRecents(files)}
         >
           <b>{title}</b>
-          <span>{line}</span>
+          <span className="in-file">
+            <span>{file}</span>
+            {saved === undefined ? null : <span>, {saved}</span>}
+          </span>
         </button>
       </h1>
       <Menu id="plan-menu" label="Files">

@@ -75,7 +75,8 @@ function fieldsOf(schema: unknown, seen = new Set<unknown>()): string[] {
 
 describe('whyNotPlan', () => {
   it.each([
-    ['', /^its content is text that is not JSON .*; it should be a plan saved by Stopgap$/],
+    ['', /^its content is text that is not JSON: it breaks off; it should be a plan saved by Stopgap$/],
+    ['{"a": 1,\n "b": 2 "c": 3}', /^its content is text that is not JSON from line 2, column 9 on; /],
     ['{}', /^format is nothing; it should be "stopgap-plan"$/],
     [
       '{"format":"stopgap-plan","version":7}',

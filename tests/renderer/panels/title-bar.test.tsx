@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { act } from 'react'
 import { afterEach, describe, expect, test } from 'vitest'
-import { fileLine, shownTitle } from '../../../renderer/panels/title-bar/file-line.ts'
+import { fileParts, shownTitle } from '../../../renderer/panels/title-bar/file-line.ts'
 import { SetupSwitch, setupsInBar } from '../../../renderer/panels/title-bar/SetupSwitch.tsx'
 import { commandOf } from '../../../renderer/shortcuts.ts'
 import { comparedSetup, shownSetup } from '../../../renderer/state/selectors.ts'
@@ -16,14 +16,14 @@ describe('the line under the name', () => {
   const inFile = { ...none, name: 'Mule', token: 'x', savedAt: new Date(2026, 0, 2, 10, 42).toISOString() }
 
   test('says the file, and whether the plan is in it', () => {
-    expect(fileLine({ ...none, token: null }, true, now)).toBe('not in a file yet')
-    expect(fileLine(inFile, true, now)).toBe('Mule.stopgap, not saved')
-    expect(fileLine(inFile, false, now)).toMatch(/^Mule\.stopgap, saved .*10.42/)
-    expect(fileLine({ ...inFile, saving: true }, true, now)).toBe('saving')
+    expect(fileParts({ ...none, token: null }, true, now)).toEqual(['not in a file yet'])
+    expect(fileParts(inFile, true, now)).toEqual(['Mule.stopgap', 'not saved'])
+    expect(fileParts(inFile, false, now)).toEqual(['Mule.stopgap', expect.stringMatching(/^saved .*10.42/)])
+    expect(fileParts({ ...inFile, saving: true }, true, now)).toEqual(['saving'])
   })
 
   test('gives the day once it is not today', () => {
-    expect(fileLine(inFile, false, new Date(2026, 4, 2))).toMatch(/saved .*2026/)
+    expect(fileParts(inFile, false, new Date(2026, 4, 2))[1]).toMatch(/^saved .*2026/)
   })
 
   test('names a plan without a title', () => {
