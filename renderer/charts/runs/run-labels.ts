@@ -35,14 +35,19 @@ function speedWords(scene: RunScene, placer: Placer): void {
     )
   }
   const style = { size: type.label, weight: 600 } as const
-  placer.first(
-    [`shaft speed, ${unit}: closing is up`, `shaft speed, ${unit}`, unit],
-    text =>
-      besideAxis('name-speed', placer.block([span(text, style)]), frame, strip.top + type.label, placer) ??
-      placer.at('name-speed', placer.block([span(text, style)]), [
-        { x: time.left + 4, y: strip.top + type.label, anchor: 'start' },
-        { x: time.right - 2, y: strip.top + type.label, anchor: 'end' },
-      ]),
+  besideAxis(
+    {
+      id: 'name-speed',
+      wordings: [`shaft speed, ${unit}: closing is up`, `shaft speed, ${unit}`, unit].map(text => span(text, style)),
+      baseline: strip.top + type.label,
+      within,
+      spots: [
+        { x: time.left + 4, anchor: 'start' },
+        { x: time.right - 2, anchor: 'end' },
+      ],
+    },
+    frame,
+    placer,
   )
   const bars = { ...histogram, width: histogram.width - inset / 2, y: strip.top, height: strip.bottom - strip.top }
   const right = histogram.right - inset / 2

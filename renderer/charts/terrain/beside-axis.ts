@@ -1,21 +1,34 @@
 import type { Box } from '../placement/box.ts'
-import type { Block } from '../placement/label.ts'
-import type { Placer } from '../placement/placer.ts'
+import type { Placer, Spot } from '../placement/placer.ts'
+import type { Span } from '../text/span.ts'
 import type { TerrainFrame } from './terrain-frame.ts'
 
-/** Names what the strip of the second axis shows, under the drawing of the corner, where no trace runs through it; null where it is too narrow. */
-export function besideAxis(
-  id: string,
-  text: Block,
-  { corner, forces, inset }: TerrainFrame,
-  baseline: number,
-  placer: Placer,
-): Box | null {
-  const within: Box = {
+interface AxisName {
+  readonly id: string
+  /** The best comes first. */
+  readonly wordings: readonly Span[]
+  readonly baseline: number
+  /** Where it stands among the traces, if it must. */
+  readonly within: Box
+  readonly spots: readonly Omit<Spot, 'y'>[]
+}
+
+/** Names what a strip shows: under the drawing of the corner, where no trace runs through it; where that is too narrow, in the strip. */
+export function besideAxis(name: AxisName, { corner, forces, inset }: TerrainFrame, placer: Placer): void {
+  const { id, wordings, baseline, within, spots } = name
+  const aside: Box = {
     x: corner.x + inset,
     y: forces.top,
     width: corner.width - 2 * inset,
     height: forces.bottom - forces.top,
   }
-  return placer.at(id, text, [{ x: corner.right - inset, y: baseline, anchor: 'end' }], within)
+  const put = (text: Span, at: readonly Omit<Spot, 'y'>[], inside: Box): Box | null =>
+    placer.at(
+      id,
+      placer.block([text]),
+      at.map(spot => ({ ...spot, y: baseline })),
+      inside,
+    )
+  const there = placer.first(wordings, text => put(text, [{ x: corner.right - inset, anchor: 'end' }], aside))
+  if (there === null) placer.first(wordings, text => put(text, spots, within))
 }

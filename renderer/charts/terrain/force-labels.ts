@@ -39,11 +39,8 @@ export function forceWords(scene: TerrainScene, placer: Placer): void {
   ]
   if (roomAtRight(scene)) ends.reverse()
   const at = (id: string, words: readonly string[], ink: Ink, baseline: number): void => {
-    placer.first(words, text => {
-      const name = placer.block([span(text, { ...style, ink })])
-      const spots = ends.map(end => ({ ...end, y: baseline }))
-      return besideAxis(id, name, frame, baseline, placer) ?? placer.at(id, name, spots, within)
-    })
+    const wordings = words.map(text => span(text, { ...style, ink }))
+    besideAxis({ id, wordings, baseline, within, spots: ends }, frame, placer)
   }
   at('name-suspension', [`force at the wheel, ${unit}`, `at the wheel, ${unit}`, unit], 'ink', strip.top + type.label)
   if (hasStop(view)) at('name-stop', ['stop, along its own axis', 'stop'], 'stop', strip.top + 2 * type.label + 4)

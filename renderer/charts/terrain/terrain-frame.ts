@@ -34,7 +34,7 @@ const clamp = (value: number, least: number, most: number): number => Math.min(M
 
 /** Order: corner, histogram, names; the trace takes the rest, and most of what is extra. */
 const WIDE = [286, 176, 96] as const
-const SMALL = [174, 108, 78] as const
+const SMALL = [174, 128, 78] as const
 /** Of the width beyond what these and a trace as wide as all of them need. */
 const SHARE = [0.3, 0.12, 0] as const
 const WIDE_FROM = 960

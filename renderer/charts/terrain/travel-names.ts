@@ -25,12 +25,18 @@ export function lineNames(scene: TravelScene): TerrainLabels {
   ]
   const position = (wheel: number): Span[] =>
     lengthSpans(onTape(wheel, view.system), view.system, { size, ink: 'ink2' }, { sign: true, unit: true })
-  const name = (id: string, wheel: number, wordings: readonly (readonly Span[])[][], lift: number): void => {
+  const name = (
+    id: string,
+    wheel: number,
+    wordings: readonly (readonly Span[])[][],
+    lift: number,
+    room = within,
+  ): void => {
     const y = axis.y(wheel)
     placer.first(wordings, lines => {
       const text = placer.block(...lines)
       if (text.width > within.width) return null
-      const box = placer.near(id, text, x, y + lift * text.height, 'start', within)
+      const box = placer.near(id, text, x, y + lift * text.height, 'start', room)
       if (box !== null && Math.abs(box.y + box.height / 2 - y - lift * text.height) > 8)
         placer.leaders.push({ id, from: [names.x, y], to: [x - 2, box.y + size / 2] })
       return box
@@ -56,12 +62,20 @@ export function lineNames(scene: TravelScene): TerrainLabels {
     -0.25,
   )
   name('name-ride', 0, [[bold('Ride height')], [bold('Ride')]], 0)
-  if (otherTravel?.engagement != null && view.other !== null && shown.has('other engagement'))
+  if (otherTravel?.engagement != null && view.other !== null && shown.has('other engagement')) {
+    // On its own side of ride height: names in another order than their lines tell something else.
+    const ride = Math.min(Math.max(axis.y(0), within.y), within.y + within.height)
+    const above = otherTravel.engagement >= 0
+    const side = above
+      ? { ...within, height: ride - within.y }
+      : { ...within, y: ride, height: within.y + within.height - ride }
     name(
       'name-other',
       otherTravel.engagement,
       [[quiet(view.other.name), position(otherTravel.engagement)], [position(otherTravel.engagement)]],
       0,
+      side,
     )
+  }
   return { labels: placer.labels, leaders: placer.leaders }
 }

@@ -55,7 +55,7 @@ export function figureRows(rides: readonly FiguredRide[], system: System): Figur
   })
   const g = (acceleration: number): string =>
     formatMeasure(acceleration, 'acceleration', system, { unit: true, digits: acceleration >= 98 ? 0 : 1 })
-  const angle = (value: number): string => formatMeasure(value, 'angle', system, { unit: true })
+  const angle = (value: number): string => `${formatMeasure(value, 'angle', system)}°`
   const length = (value: number): string =>
     formatMeasure(onTape(value, system), 'length', system, {
       sign: true,

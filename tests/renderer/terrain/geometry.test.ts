@@ -344,6 +344,21 @@ describe('the scene', () => {
     for (const cut of words.cut!) expect(cut).toMatch(/% (at one height|here)$/)
   })
 
+  it('names what it is compared with on its own side of ride height, or not at all', () => {
+    for (const [w, h] of [
+      [1172, 470],
+      [804, 330],
+      [804, 260],
+    ] as const) {
+      const scene = terrainScene(viewOf(terrains.whoops), timeWindow(20, 0), w, h, measure)
+      const { labels } = terrainLabels(scene, 'Whoops')
+      const top = (id: string) => labels.find(label => label.id.startsWith(id))?.box.y
+      expect(scene.otherTravel!.engagement).toBeGreaterThan(0)
+      expect(top('name-ride')).toBeDefined()
+      expect(top('name-other') ?? 0, `${w} × ${h}`).toBeLessThan(top('name-ride')!)
+    }
+  })
+
   it('names things without one word lying on another', () => {
     for (const terrain of Object.values(terrains))
       for (const [w, h] of [

@@ -244,7 +244,7 @@ describe('the terrain page', () => {
       { kind: 'car', axle: 'rear' },
     ])
     finish()
-    expect(table().find(([name]) => name === 'Nose down, and up')?.[1]).toMatch(/deg, .+ deg$/)
+    expect(table().find(([name]) => name === 'Nose down, and up')?.[1]).toMatch(/^[\d.]+°, [\d.]+°$/)
   })
 
   it('calls its rides off when it is left', () => {
