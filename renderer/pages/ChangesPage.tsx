@@ -123,6 +123,7 @@ function Changing({ axle, setup, way, onWay }: Props) {
             </>
           )}
         </span>
+        {way === 'look' ? <ProposeWork proposing={proposing} view={view} /> : null}
       </ChangesHead>
       {way === 'shelf' ? (
         <ShelfPanel kept={keptShelf} view={shelfView} corner={axle.corner} system={units} say={say} />
@@ -141,7 +142,6 @@ function Changing({ axle, setup, way, onWay }: Props) {
         <>
           <div className="changes-map">
             <p className="axis-name">The coilover’s share of bump travel</p>
-            <ProposeWork proposing={proposing} view={view} />
             <ProposalMap
               proposals={proposals}
               targets={targets}

@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/plan/schema.ts'
 import { INCH } from '../../core/units/constants.ts'
 import { LOCAL_RULES } from './cautions.ts'
-import { othersChanged, rows } from './differences.ts'
+import { othersChanged, rows, same } from './differences.ts'
 import { done } from './done.ts'
 import { coilover, roundDrop, type Side, sayer, taped } from './figures.ts'
 import { forOwner } from './owner-findings.ts'
@@ -155,6 +155,11 @@ function found(plan: Plan, { budget: { travel, findings } }: Side): readonly [To
   ]
 }
 
+const otherAxleChanged = (before: Side, after: Side): boolean => {
+  const rest = ({ setup, axle }: Side) => setup.axles.filter(({ id }) => id !== axle.id)
+  return !same(rest(before), rest(after))
+}
+
 /** What the customer reads. */
 export function customerFacts(plan: Plan, before: Side, after: Side): CustomerFacts {
   const changed = rows(before.axle, after.axle).filter(row => row.changed)
@@ -173,7 +178,7 @@ export function customerFacts(plan: Plan, before: Side, after: Side): CustomerFa
           [
             {
               head: 'What we do',
-              lines: done(plan, before.axle, after.axle, changed, others),
+              lines: done(plan, before.axle, after.axle, changed, others, otherAxleChanged(before, after)),
               where: 'the shop sheet',
             },
             { head: 'What you will feel', lines: feel(plan, before, after), where },

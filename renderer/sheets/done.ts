@@ -56,15 +56,19 @@ function stopWork(plan: Plan, before: Axle, after: Axle, changed: readonly Row[]
   return null
 }
 
-/** The work, in sentences for the owner. A stop that is changed as a whole is one thing done. */
+/** The work, in sentences for the owner. A stop that is changed as a whole is one thing done. @param elsewhere the other axle is changed */
 export function done(
   plan: Plan,
   before: Axle,
   after: Axle,
   changed: readonly Row[],
   others: readonly string[],
+  elsewhere: boolean,
 ): string[] {
-  if (changed.length + others.length === 0) return ['Nothing is changed: this is the car as it is.']
+  if (changed.length + others.length === 0)
+    return elsewhere
+      ? [`Nothing is changed at the ${after.id}: the work is at the ${after.id === 'rear' ? 'front' : 'rear'}.`]
+      : ['Nothing is changed: this is the car as it is.']
   const stop = stopWork(plan, before, after, changed)
   const kinds = before.corner.stop?.kind !== after.corner.stop?.kind
   const said = changed.filter(

@@ -94,5 +94,5 @@ test('ranges somebody chose are kept in the plan, and undone with it', async ({ 
   await choose(window, 'Axle', 'Rear')
   await expect(ranges.getByRole('textbox', { name: 'to' }).first()).toHaveValue('1 1/2')
   await window.getByRole('button', { name: /^Undo/ }).click()
-  await expect(ranges.getByText('What is usual')).toBeVisible()
+  await expect(ranges.getByText('The usual ranges')).toBeVisible()
 })

@@ -216,7 +216,7 @@ test('what was built becomes a setup by the keyboard alone, what is off is said,
   const findings = built.getByRole('list', { name: 'Findings as built' })
   const before = window.getByLabel('Before').locator('option')
 
-  const gap = built.getByLabel('gap', { exact: true })
+  const gap = built.getByLabel('Gap', { exact: true })
   await gap.focus()
   await window.keyboard.type('two and a bit')
   await expect(gap).toHaveAttribute('aria-invalid', 'true')
@@ -226,7 +226,7 @@ test('what was built becomes a setup by the keyboard alone, what is off is said,
   await window.keyboard.press('Control+A')
   await window.keyboard.type('2 9/32')
   await expect(built.getByText(/0\.031.in more than planned, within what is to be held/)).toBeVisible()
-  await built.getByLabel('stop charge', { exact: true }).focus()
+  await built.getByLabel('Stop charge', { exact: true }).focus()
   await window.keyboard.type('190')
   await expect(findings.getByText(/As built, stop charge is 190.psi: 10.psi more than planned/)).toBeVisible()
   await expect(findings.getByText(/The wheel meets the stop at .* later than planned/)).toBeVisible()
@@ -243,7 +243,7 @@ test('what was built becomes a setup by the keyboard alone, what is off is said,
 test('what cannot have been built is refused in words, and nothing is made', async ({ window }) => {
   await openSheets(window)
   const built = window.getByRole('form', { name: 'As built' })
-  await built.getByLabel('shaft showing', { exact: true }).fill('40')
+  await built.getByLabel('Shaft showing', { exact: true }).fill('40')
   await built.getByRole('button', { name: 'Make it a setup' }).click()
   await expect(built.getByRole('alert')).toHaveText(
     /^No car could be so\. Shaft showing would have to be no more than the stroke, [\d /]+ in\.$/,

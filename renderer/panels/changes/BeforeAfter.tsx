@@ -5,6 +5,7 @@ import { evaluator, type Worked } from '../../../core/changes/evaluate.ts'
 import { candidateCosts, landingWords } from '../../../core/changes/propose-words.ts'
 import type { Axle, Setup, Targets, UnitSystem } from '../../../core/plan/schema.ts'
 import { DifferenceTable } from './DifferenceTable.tsx'
+import { Sentences } from './Sentences.tsx'
 
 /** One side of a comparison. */
 export interface Side {
@@ -55,15 +56,13 @@ export function BeforeAfter({ before, after, units, targets, say }: Props) {
       </section>
       <section aria-labelledby="before-after-comes">
         <h3 id="before-after-comes">What it comes to</h3>
-        <ul className="reasons">
-          {[
+        <Sentences
+          lines={[
             ...candidateCosts(is!, was!.figures, say),
             `Landing height before: ${landingWords(was!.figures.landing, say)}.`,
             `Landing height after: ${landingWords(is!.figures.landing, say)}.`,
-          ].map(line => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
+          ]}
+        />
         <p>Both are drawn on Travel and Terrain: the one shown solid, the other as a thin dashed line.</p>
       </section>
     </div>

@@ -15,6 +15,7 @@ import { NumberField } from '../../fields/NumberField.tsx'
 import { DifferenceTable } from './DifferenceTable.tsx'
 import { HAND_KINDS, type HandKind, type HandKindId } from './hand-kinds.ts'
 import { NitrogenPanel } from './NitrogenPanel.tsx'
+import { Sentences } from './Sentences.tsx'
 import { TubePanel } from './TubePanel.tsx'
 
 interface Props {
@@ -130,7 +131,7 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
               }}
             >
               Make it a setup
-            </button>{' '}
+            </button>
             <button type="button" className="plain" onClick={() => setDone(all)}>
               And another change
             </button>
@@ -149,16 +150,14 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
               before="before"
               after="after"
             />
-            <ul className="reasons">
-              {[
+            <Sentences
+              lines={[
                 ...(made?.ok ? made.notes : []),
                 ...candidateCosts(candidate, present.figures, say),
                 `Landing height: ${landingWords(candidate.figures.landing, say)}.`,
                 ...candidate.dangers.map(danger => `Danger: ${danger}`),
-              ].map(line => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
+              ]}
+            />
           </>
         ) : null}
       </section>
@@ -166,11 +165,7 @@ export function ByHand({ axle, shelf, units, targets, onTake }: Props) {
         {spacer?.ok ? (
           <>
             <h3>What the spacer does</h3>
-            <ul className="reasons">
-              {spacerWords(spacer, units, say).map(line => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
+            <Sentences lines={spacerWords(spacer, units, say)} />
             <TubePanel before={corner} after={spacer.after} length={value} shelf={shelf} units={units} say={say} />
           </>
         ) : null}

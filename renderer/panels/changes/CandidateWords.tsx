@@ -1,6 +1,7 @@
 import type { Say } from '../../../core/budget/findings/rule.ts'
 import type { Worked } from '../../../core/changes/evaluate.ts'
 import { candidateCosts, candidateReasons, candidateWork, landingWords } from '../../../core/changes/propose-words.ts'
+import { Sentences } from './Sentences.tsx'
 
 interface Props {
   readonly candidate: Worked
@@ -20,14 +21,8 @@ export function CandidateWords({ candidate, present, say, course }: Props) {
     ...(ride === null
       ? []
       : [
-          `Over ${course ?? 'the course'}: on the stop ${say(ride.onStop, 'share')} of the time, ${ride.bottoms === 0 ? 'metal never meets' : `metal meets ${ride.bottoms} ${ride.bottoms === 1 ? 'time' : 'times'}`}.`,
+          `Over ${course ?? 'the course'}: on the stop ${say(ride.onStop, 'share')} of the time, ${ride.bottoms === 0 ? 'metal never meets' : `metal meets ${ride.bottoms === 1 ? 'once' : `${ride.bottoms} times`}`}.`,
         ]),
   ]
-  return (
-    <ul className="reasons">
-      {lines.map(line => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
-  )
+  return <Sentences lines={lines} />
 }

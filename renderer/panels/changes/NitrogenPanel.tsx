@@ -4,6 +4,7 @@ import { degrees, nitrogenFacts, nitrogenWords } from '../../../core/changes/nit
 import { chargeByTemperature, squeezeByStroke } from '../../../core/changes/nitrogen-tables.ts'
 import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import type { Corner, HydraulicStop, UnitSystem } from '../../../core/plan/schema.ts'
+import { Sentences } from './Sentences.tsx'
 
 interface Props {
   readonly units: UnitSystem
@@ -17,11 +18,7 @@ export function NitrogenPanel({ corner, units, say }: Props & { corner: Corner }
   return (
     <>
       <h3>Nitrogen as it is</h3>
-      <ul className="reasons">
-        {nitrogenWords(nitrogenFacts(stop), units, say).map(line => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <Sentences lines={nitrogenWords(nitrogenFacts(stop), units, say)} />
       <WarmTable stop={stop} units={units} say={say} />
       <SqueezeTable stop={stop} say={say} />
     </>

@@ -15,6 +15,7 @@ interface Props {
   readonly kept: boolean
   readonly shelf: Shelf
   readonly system: System
+  /** All there are, that of no change among them. */
   readonly combinations: number
   /** @param label what was chosen, in a few words; null goes back to what is usual */
   readonly onChange: (chosen: ChosenRanges | null, label: string) => void
@@ -28,6 +29,7 @@ const BEGIN_WITH = { spacers: 8, oils: 4, shims: 4 } as const
 /** What may be changed: each range switched on or off, and set by hand. */
 export function RangeFields({ corner, chosen, kept, shelf, system, combinations, onChange }: Props) {
   const steps = STEPS[system]
+  const changed = Math.max(0, combinations - 1)
   const hydraulic = isHydraulic(corner)
   const begin = (step: number, count: number): Span => ({ from: step, to: count * step, step })
   const span = (key: SpanKey, title: string, quantity: Quantity, first: Span) => (
@@ -52,7 +54,7 @@ export function RangeFields({ corner, chosen, kept, shelf, system, combinations,
     <section className="ranges" aria-labelledby="ranges-title">
       <h3 id="ranges-title">May be changed</h3>
       <p>
-        {combinations.toLocaleString('en-US')} {combinations === 1 ? 'combination' : 'combinations'}.{' '}
+        {changed.toLocaleString('en-US')} {changed === 1 ? 'combination' : 'combinations'}.{' '}
         {kept ? (
           <>
             Your own ranges, kept in the plan.{' '}
@@ -61,7 +63,7 @@ export function RangeFields({ corner, chosen, kept, shelf, system, combinations,
             </button>
           </>
         ) : (
-          'What is usual; what you set is kept in the plan.'
+          'The usual ranges. What you set here is kept in the plan.'
         )}
       </p>
       {hydraulic ? (

@@ -6,6 +6,7 @@ import { cutList } from '../../../core/spacer/cut-list.ts'
 import { type Fit, fits, usable } from '../../../core/spacer/fit.ts'
 import { makingWords, strengthWords } from '../../../core/spacer/making.ts'
 import { unitOf } from '../../../core/units/quantity.ts'
+import { Sentences } from './Sentences.tsx'
 
 interface TubeProps {
   readonly before: Corner
@@ -36,19 +37,17 @@ export function TubePanel({ before, after, length, shelf, units, say }: TubeProp
     <>
       <h3>The tube it is cut from</h3>
       {cut.ok ? (
-        <ul className="reasons">
-          {makingWords(cut.list, say).map(line => (
-            <li key={line}>{line}</li>
-          ))}
-          <li>{strengthWords(cut.list, say)}</li>
-          {cut.list.errors.map(({ off, moves, engagement }) => (
-            <li key={off}>
-              {moves === null || engagement === null
+        <Sentences
+          lines={[
+            ...makingWords(cut.list, say),
+            strengthWords(cut.list, say),
+            ...cut.list.errors.map(({ off, moves, engagement }) =>
+              moves === null || engagement === null
                 ? `Cut ${fine(Math.abs(off))} ${off < 0 ? 'short' : 'long'}, the stop is not met any more.`
-                : `Cut ${fine(Math.abs(off))} ${off < 0 ? 'short' : 'long'}, engagement comes ${fine(Math.abs(moves))} of wheel travel ${moves < 0 ? 'sooner' : 'later'}.`}
-            </li>
-          ))}
-        </ul>
+                : `Cut ${fine(Math.abs(off))} ${off < 0 ? 'short' : 'long'}, engagement comes ${fine(Math.abs(moves))} of wheel travel ${moves < 0 ? 'sooner' : 'later'}.`,
+            ),
+          ]}
+        />
       ) : (
         <p>No tube on the shelf goes over a shaft of {fine(shaftDiameter)}: have one turned, or add its size.</p>
       )}

@@ -4,4 +4,4 @@ const HELD = '\u00a0'
 export const unbroken = (sentence: string): string =>
   sentence
     .replace(/(\d) (?=\d+\/\d)/g, `$1${HELD}`)
-    .replace(/(\d) (?=(?:in|mm|lb|N|psi|bar|mph|g|cu|%)(?![\w]))/g, `$1${HELD}`)
+    .replace(/(\d) (?=(?:in|mm|cm|ft|lb|kg|N|J|psi|bar|mph|g|cu|%|°)(?![\w]))/g, `$1${HELD}`)

@@ -3,6 +3,7 @@ import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
 import { shownShare } from '../../charts/terrain/shown-share.ts'
 import { onTape } from '../../charts/text/length-spans.ts'
+import { unbroken } from '../findings/unbroken.ts'
 
 interface Props {
   /** Of the run shown, and of the one it is compared with where that was laid over the same plan. */
@@ -38,11 +39,13 @@ export const BeyondLoads = ({ beyond, other, names, system }: Props) => (
               <tr key={id}>
                 <th scope="row">
                   {label},{' '}
-                  {formatMeasure(onTape(wheel, system), 'length', system, {
-                    sign: true,
-                    unit: true,
-                    digits: system === 'metric' ? 0 : undefined,
-                  })}
+                  {unbroken(
+                    formatMeasure(onTape(wheel, system), 'length', system, {
+                      sign: true,
+                      unit: true,
+                      digits: system === 'metric' ? 0 : undefined,
+                    }),
+                  )}
                 </th>
                 <td>
                   <svg width="36" height="8" aria-hidden="true">

@@ -3,6 +3,7 @@ import { formatMeasure } from '../../../core/units/format.ts'
 import type { System } from '../../../core/units/quantity.ts'
 import { onTape } from '../../charts/text/length-spans.ts'
 import type { LaidWheel, SeenBeside } from '../../workers/run-messages.ts'
+import { unbroken } from '../findings/unbroken.ts'
 
 interface Props {
   readonly demand: LaidWheel['demand']
@@ -18,7 +19,7 @@ export const NotTold = ({ demand, seen, system, onDemand }: Props) => (
   // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls in a small window must scroll by the keys as well
   <section className="not-told" aria-label="What the run tells, and what it cannot" tabIndex={0}>
     <h3>Engagement in the data</h3>
-    <p>{seen === null ? 'It is looked for.' : seen.words}</p>
+    <p>{seen === null ? 'Being looked for.' : unbroken(seen.words)}</p>
     <h3>What it asked of the wheel</h3>
     {demand === null ? (
       <p>The wheel never came above where it rests.</p>
@@ -41,7 +42,9 @@ export const NotTold = ({ demand, seen, system, onDemand }: Props) => (
 )
 
 const demandWords = (amplitude: number, system: System): string =>
-  formatMeasure(onTape(amplitude, system), 'length', system, {
-    unit: true,
-    digits: system === 'metric' ? 0 : undefined,
-  })
+  unbroken(
+    formatMeasure(onTape(amplitude, system), 'length', system, {
+      unit: true,
+      digits: system === 'metric' ? 0 : undefined,
+    }),
+  )

@@ -12,6 +12,8 @@ import type { Sides } from '../../sheets/Sheet.tsx'
 import { addAsBuilt } from '../../state/as-built.ts'
 import { useStore } from '../../window-context.ts'
 
+const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
 /** What the differences come to; nothing for a car that could not be. */
 function comesTo(plan: Plan, after: Sides['after'], axle: Axle): string[] {
   const setup = { ...after.setup, axles: after.setup.axles.map(each => (each.id === axle.id ? axle : each)) }
@@ -62,7 +64,7 @@ export function AsBuilt({ plan, sides: { before, after } }: { plan: Plan; sides:
         return (
           <div key={row.path}>
             <div className="row">
-              <label htmlFor={id}>{row.name}</label>
+              <label htmlFor={id}>{upper(row.name)}</label>
               <input
                 id={id}
                 className={`f${read?.ok === false ? ' bad' : ''}`}
@@ -102,7 +104,7 @@ export function AsBuilt({ plan, sides: { before, after } }: { plan: Plan; sides:
           {refused}
         </p>
       )}
-      <button type="submit" disabled={!ready}>
+      <button type="submit" className="plain" disabled={!ready}>
         Make it a setup
       </button>
     </form>

@@ -113,16 +113,19 @@ describe('what the sheets say', () => {
     const { axle } = sides.before
     const stop = axle.corner.stop
     if (stop?.kind !== 'hydraulic') throw new Error('the demo has no hydraulic stop')
-    const said = (changes: object | null): string[] => {
+    const said = (changes: object | null, elsewhere = false): string[] => {
       const after = {
         ...axle,
         corner: { ...axle.corner, stop: changes === null ? null : { ...stop, ...changes } },
       } as typeof axle
       const changed = rows(axle, after).filter(row => row.changed)
-      return done(plan, axle, after, changed, othersChanged(axle, after)).map(text => text.replaceAll('\u00a0', ' '))
+      return done(plan, axle, after, changed, othersChanged(axle, after), elsewhere).map(text =>
+        text.replaceAll('\u00a0', ' '),
+      )
     }
     const last = 'The same on both sides.'
     expect(said({})).toEqual(['Nothing is changed: this is the car as it is.'])
+    expect(said({}, true)).toEqual(['Nothing is changed at the rear: the work is at the front.'])
     expect(said({ charge: stop.charge + 10 * PSI })).toEqual([
       'The stops are filled with nitrogen to 150 psi instead of 140 psi.',
       last,
@@ -154,7 +157,7 @@ describe('what the sheets say', () => {
       },
     }
     const changed = rows(axle, foam).filter(row => row.changed)
-    expect(done(plan, axle, foam, changed, othersChanged(axle, foam))).toEqual([
+    expect(done(plan, axle, foam, changed, othersChanged(axle, foam), false)).toEqual([
       'Each rear stop is replaced by one of foam or rubber.',
       last,
     ])
