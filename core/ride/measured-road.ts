@@ -1,6 +1,5 @@
 import { evenTable } from '../numerics/even-table.ts'
-import { polyline } from '../numerics/polyline.ts'
-import { asRoad, LEAD_IN, LONGEST_STEP, lookedAt, type Road, RUN_OUT, type Under } from './road.ts'
+import { LEAD_IN, LONGEST_STEP, lookedAt, type Road, RUN_OUT, type Under } from './road.ts'
 
 /** A road somebody measured: heights at rising distances, m, at least two of each. */
 export interface RoadProfile {
@@ -65,22 +64,6 @@ function shapedSlopes(heights: readonly number[], step: number): number[] {
     if (i === 0 || i === heights.length - 1) return 0
     const [before, after] = [(here - heights[i - 1]!) / step, (heights[i + 1]! - here) / step]
     return before * after <= 0 ? 0 : (2 * before * after) / (before + after)
-  })
-}
-
-/** A profile as it is, straight from point to point, without lead-in: what a profile index is computed from. */
-export function pointByPoint({ distance, height }: RoadProfile, speed: number): Road {
-  const times = distance.map(at => (at - distance[0]!) / speed)
-  const line = polyline(
-    times,
-    height.map(each => each - height[0]!),
-  )
-  return asRoad({
-    duration: times.at(-1)!,
-    height: time => line.at(time).value,
-    rise: time => line.at(time).slope,
-    breaks: times,
-    longestStep: () => LONGEST_STEP,
   })
 }
 

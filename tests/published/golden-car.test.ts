@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { pointByPoint } from '../../core/ride/measured-road.ts'
 import { asRoad, type Road } from '../../core/ride/road.ts'
 import { rough } from '../../core/ride/rough.ts'
 import { close } from '../close.ts'
 import { drivenLinear } from '../core/ride/driven-linear.ts'
+import { pointByPoint } from '../core/ride/point-by-point.ts'
 
 /**
  * The quarter car of the International Roughness Index: M. W. Sayers, T. D. Gillespie and W. D. O. Paterson, Guidelines for Conducting and

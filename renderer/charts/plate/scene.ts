@@ -5,7 +5,7 @@ import type { Ground } from '../placement/label.ts'
 import type { MeasureText } from '../text/span.ts'
 import { type BudgetGeometry, budgetGeometry } from './budget-geometry.ts'
 import type { DemandsView } from './demands.ts'
-import { type DemandsGeometry, demandCount, demandsGeometry } from './demands-geometry.ts'
+import { type DemandsGeometry, demandsGeometry } from './demands-geometry.ts'
 import { heldExtent, type PlateExtent } from './extent.ts'
 import { allForceRows, type ForcesGeometry, forcesGeometry } from './forces-geometry.ts'
 import { type Frame, plateFrame } from './frame.ts'
@@ -121,10 +121,3 @@ export const withDemands = (scene: Scene, demands: DemandsView | null): Scene =>
   view: { ...scene.view, demands },
   demands: demandsGeometry(scene.frame, scene.axis, demands, scene.measure),
 })
-
-/**
- * Lays out the plate.
- * @param width, height of the plate, px, above 0
- */
-export const plateScene = (view: PlateView, width: number, height: number, measure: MeasureText): Scene =>
-  withDemands(sceneWithoutDemands(view, demandCount(view.demands), width, height, measure), view.demands)

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { Terrain } from '../../../core/plan/schema.ts'
-import { measuredRoad, pointByPoint, rolledProfile } from '../../../core/ride/measured-road.ts'
+import { measuredRoad, rolledProfile } from '../../../core/ride/measured-road.ts'
 import type { Road } from '../../../core/ride/road.ts'
 import { rough, roughLines } from '../../../core/ride/rough.ts'
 import { roadOf } from '../../../core/ride/terrain.ts'
 import { close } from '../../close.ts'
+import { pointByPoint } from './point-by-point.ts'
 
 const whoops: Terrain = { id: '', name: '', kind: 'whoops', spacing: 6, height: 0.5, speed: 12, count: 3 }
 const ledge: Terrain = { id: '', name: '', kind: 'ledge', height: 0.2, length: 1, speed: 4 }

@@ -10,9 +10,9 @@ import { rollLink } from '../../../renderer/charts/plate/demand-controls.ts'
 import { demandsView } from '../../../renderer/charts/plate/demands.ts'
 import { demandHeadLabels, headLabels } from '../../../renderer/charts/plate/labels/heads.ts'
 import { placeLabels } from '../../../renderer/charts/plate/labels/place-labels.ts'
-import { plateScene } from '../../../renderer/charts/plate/scene.ts'
 import { plainAxle, plainPlan } from '../../core/loads/plain-car.ts'
 import { compiledCorner, evenFont } from '../charts/plate/arbitrary-view.ts'
+import { plateScene } from '../charts/plate/whole-scene.ts'
 import { sampleCorner } from '../charts/sample-axles.ts'
 
 const crew: Load = { id: 'crew', name: 'Two people', kind: 'payload', masses: { front: 100 }, assumed: true }

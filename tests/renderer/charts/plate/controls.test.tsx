@@ -5,11 +5,11 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { INCH } from '../../../../core/units/constants.ts'
 import { FindingMark } from '../../../../renderer/charts/plate/FindingMarks.tsx'
 import { handleGeometry } from '../../../../renderer/charts/plate/handle.ts'
-import { plateScene } from '../../../../renderer/charts/plate/scene.ts'
 import { WheelHandle } from '../../../../renderer/charts/plate/WheelHandle.tsx'
 import { sampleFindings } from '../gallery/cases.ts'
 import { sampleCorner } from '../sample-axles.ts'
 import { compiledCorner, evenFont } from './arbitrary-view.ts'
+import { plateScene } from './whole-scene.ts'
 
 let root: Root
 let host: HTMLElement

@@ -17,13 +17,14 @@ import {
 import { WeightMark, WheelMarks } from '../../../../renderer/charts/plate/columns/WheelMarks.tsx'
 import { forceRows, forceStep } from '../../../../renderer/charts/plate/forces-geometry.ts'
 import { plateFrame } from '../../../../renderer/charts/plate/frame.ts'
-import { plateScene, type Scene } from '../../../../renderer/charts/plate/scene.ts'
+import type { Scene } from '../../../../renderer/charts/plate/scene.ts'
 import { shownZones } from '../../../../renderer/charts/plate/travel.ts'
 import { rulerTicks, wheelAxis } from '../../../../renderer/charts/plate/wheel-axis.ts'
 import { arbitraryCorner } from '../../../laws/arbitrary-corner.ts'
 import { between } from '../../../laws/arbitrary-linkage.ts'
 import { hydraulicStop, sampleCorner } from '../sample-axles.ts'
 import { arbitraryFont, arbitrarySize, arbitraryView, compiledCorner, evenFont } from './arbitrary-view.ts'
+import { plateScene } from './whole-scene.ts'
 
 const sixteenths = (length: number): number => {
   const { whole, numerator, denominator } = nearestFraction(length / INCH)

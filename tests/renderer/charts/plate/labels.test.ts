@@ -7,7 +7,7 @@ import { demandHeadLabels, headLabels } from '../../../../renderer/charts/plate/
 import { lineNames } from '../../../../renderer/charts/plate/labels/line-names.ts'
 import { MARK_RADIUS, type MarkPlace } from '../../../../renderer/charts/plate/labels/mark-places.ts'
 import { placeLabels } from '../../../../renderer/charts/plate/labels/place-labels.ts'
-import { plateScene, type Scene } from '../../../../renderer/charts/plate/scene.ts'
+import type { Scene } from '../../../../renderer/charts/plate/scene.ts'
 import { between } from '../../../laws/arbitrary-linkage.ts'
 import { sampleFindings } from '../gallery/cases.ts'
 import { hydraulicStop, sampleCorner } from '../sample-axles.ts'
@@ -19,6 +19,7 @@ import {
   compiledCorner,
   evenFont,
 } from './arbitrary-view.ts'
+import { plateScene } from './whole-scene.ts'
 
 const markBox = ({ x, y }: MarkPlace): Box => ({
   x: x - MARK_RADIUS,
