@@ -5,7 +5,7 @@ import { ATMOSPHERE } from '../units/constants.ts'
 export type GasLaw = 'slow' | 'fast'
 
 /** Exponents of p·Vⁿ: slow gas stays at the temperature around it, fast gas keeps its heat (diatomic ideal gas, cp/cv). */
-const GAS_EXPONENT: Readonly<Record<GasLaw, number>> = { slow: 1, fast: 1.4 }
+export const GAS_EXPONENT: Readonly<Record<GasLaw, number>> = { slow: 1, fast: 1.4 }
 
 /** Nitrogen behind a shaft. */
 export interface GasChamber {

@@ -57,50 +57,50 @@ const NONE = Number.NaN
 
 /**
  * Reads FIGURES off a budget, one after the other: trials do so ten thousand times, so it is written out.
- * @param into gets them from place `at` on; NaN where the axle has none
+ * @param into gets them from place `at` on, each `step` places after the one before; NaN where the axle has none
  */
-export function readFigures(axle: AxleBudget, into: Float64Array, at = 0): void {
+export function readFigures(axle: AxleBudget, into: Float64Array, at = 0, step = 1): void {
   const { travel, engagement, static: rest, mainSpring, ride, limits, bump } = axle
   // From full droop up.
   const droop = axle.zones[0]
   const coilover = axle.zones[1]
   const past = axle.zones[2]
   into[at] = travel.bump
-  into[at + 1] = travel.droop
-  into[at + 2] = travel.total
-  into[at + 3] = engagement === null ? NONE : engagement.wheel
-  into[at + 4] = engagement === null ? NONE : engagement.shock
-  into[at + 5] = engagement === null ? NONE : engagement.share
-  into[at + 6] = engagement === null ? NONE : engagement.force
-  into[at + 7] = coilover!.length
-  into[at + 8] = past!.length
-  into[at + 9] = droop!.energy
-  into[at + 10] = coilover!.energy
-  into[at + 11] = past!.energy
-  into[at + 12] = axle.crossover ?? NONE
-  into[at + 13] = engagement === null ? NONE : engagement.wheel - rest.position
-  into[at + 14] = rest.position
-  into[at + 15] = rest.springForce
-  into[at + 16] = rest.sprungWeight
-  into[at + 17] = rest.stopForce
-  into[at + 18] = rest.rideForce
-  into[at + 19] = mainSpring.leftAtRide
-  into[at + 20] = mainSpring.leftAtBump
-  into[at + 21] = mainSpring.leftAtEngagement ?? NONE
-  into[at + 22] = axle.shockLeftAtBump
-  into[at + 23] = ride.motionRatio
-  into[at + 24] = ride.wheelRate
-  into[at + 25] = ride.frequency
-  into[at + 26] = ride.frequencyOnTire
-  into[at + 27] = ride.frequencyPastEngagement ?? NONE
-  into[at + 28] = limits['stop closed'] ?? NONE
-  into[at + 29] = limits['shock closed'] ?? NONE
-  into[at + 30] = limits['coil bind'] ?? NONE
-  into[at + 31] = limits['chassis contact'] ?? NONE
-  into[at + 32] = limits['linkage end'] ?? NONE
-  into[at + 33] = bump.forceSlow
-  into[at + 34] = bump.forceFast
-  into[at + 35] = bump.stopForceFast
+  into[at + step] = travel.droop
+  into[at + 2 * step] = travel.total
+  into[at + 3 * step] = engagement === null ? NONE : engagement.wheel
+  into[at + 4 * step] = engagement === null ? NONE : engagement.shock
+  into[at + 5 * step] = engagement === null ? NONE : engagement.share
+  into[at + 6 * step] = engagement === null ? NONE : engagement.force
+  into[at + 7 * step] = coilover!.length
+  into[at + 8 * step] = past!.length
+  into[at + 9 * step] = droop!.energy
+  into[at + 10 * step] = coilover!.energy
+  into[at + 11 * step] = past!.energy
+  into[at + 12 * step] = axle.crossover ?? NONE
+  into[at + 13 * step] = engagement === null ? NONE : engagement.wheel - rest.position
+  into[at + 14 * step] = rest.position
+  into[at + 15 * step] = rest.springForce
+  into[at + 16 * step] = rest.sprungWeight
+  into[at + 17 * step] = rest.stopForce
+  into[at + 18 * step] = rest.rideForce
+  into[at + 19 * step] = mainSpring.leftAtRide
+  into[at + 20 * step] = mainSpring.leftAtBump
+  into[at + 21 * step] = mainSpring.leftAtEngagement ?? NONE
+  into[at + 22 * step] = axle.shockLeftAtBump
+  into[at + 23 * step] = ride.motionRatio
+  into[at + 24 * step] = ride.wheelRate
+  into[at + 25 * step] = ride.frequency
+  into[at + 26 * step] = ride.frequencyOnTire
+  into[at + 27 * step] = ride.frequencyPastEngagement ?? NONE
+  into[at + 28 * step] = limits['stop closed'] ?? NONE
+  into[at + 29 * step] = limits['shock closed'] ?? NONE
+  into[at + 30 * step] = limits['coil bind'] ?? NONE
+  into[at + 31 * step] = limits['chassis contact'] ?? NONE
+  into[at + 32 * step] = limits['linkage end'] ?? NONE
+  into[at + 33 * step] = bump.forceSlow
+  into[at + 34 * step] = bump.forceFast
+  into[at + 35 * step] = bump.stopForceFast
 }
 
 /** The same as a list. */

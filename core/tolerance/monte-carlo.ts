@@ -31,12 +31,21 @@ function seedFor(seed: number, key: string, block: number): number {
   return hash >>> 0
 }
 
-/** Deviations of one input over a block. */
-export function deviationsOf({ key, distribution }: Input, seed: number, block: number): Float64Array {
+/**
+ * Deviations of one input over a block.
+ * @param into gets them from place `at` on, each `step` places after the one before
+ */
+export function deviationsOf(
+  { key, distribution }: Input,
+  seed: number,
+  block: number,
+  into = new Float64Array(BLOCK),
+  at = 0,
+  step = 1,
+): Float64Array {
   const draw = drawFrom(distribution, seededRandom(seedFor(seed, key, block)))
-  const deviations = new Float64Array(BLOCK)
-  for (let number = 0; number < BLOCK; number += 1) deviations[number] = draw()
-  return deviations
+  for (let number = 0; number < BLOCK; number += 1) into[at + number * step] = draw()
+  return into
 }
 
 /**
@@ -49,10 +58,12 @@ export function runBlock(
   block: number,
   trial: (deviations: Float64Array, number: number) => void,
 ): void {
-  const columns = inputs.map(input => deviationsOf(input, seed, block))
-  const row = new Float64Array(inputs.length)
+  const width = inputs.length
+  const deviations = new Float64Array(width * BLOCK)
+  for (let i = 0; i < width; i += 1) deviationsOf(inputs[i]!, seed, block, deviations, i, width)
+  const row = new Float64Array(width)
   for (let number = 0; number < BLOCK; number += 1) {
-    for (let i = 0; i < columns.length; i += 1) row[i] = columns[i]![number]!
+    for (let i = 0; i < width; i += 1) row[i] = deviations[number * width + i]!
     trial(row, number)
   }
 }

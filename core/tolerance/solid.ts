@@ -1,5 +1,5 @@
 import type { AxleBudget } from '../budget/results.ts'
-import { circleArea } from '../forces/gas.ts'
+import { circleArea, GAS_EXPONENT } from '../forces/gas.ts'
 import type { Corner } from '../plan/schema.ts'
 import { ATMOSPHERE } from '../units/constants.ts'
 
@@ -10,8 +10,8 @@ import { ATMOSPHERE } from '../units/constants.ts'
  */
 const MOST_SQUEEZED = 10
 
-/** Exponent of a hit, as of the fast gas law. */
-const FAST = 1.4
+/** How much the pressure of such gas has risen in a hit, by the fast gas law. */
+const MOST_RISEN = MOST_SQUEEZED ** GAS_EXPONENT.fast
 
 /**
  * Whether a stop or shock is as good as solid at full bump: its gas all but gone, or gone before the stroke is.
@@ -25,7 +25,7 @@ export function asGoodAsSolid(
   if (!gasLasts) return true
   if (stop?.kind === 'hydraulic') {
     const pressure = bump.stopForceFast / circleArea(stop.shaftDiameter) + ATMOSPHERE
-    if (pressure > (stop.charge + ATMOSPHERE) * MOST_SQUEEZED ** FAST) return true
+    if (pressure > (stop.charge + ATMOSPHERE) * MOST_RISEN) return true
   }
   if (shock.gas === null) return false
   const left = shock.gas.volume - circleArea(shock.shaftDiameter) * (shock.stroke - shockLeftAtBump)

@@ -39,26 +39,18 @@ export function trialsOf(plan: Plan, axle: Axle, seed = USUAL_SEED): Trials {
 /** Places of those of FIGURES that rest on the gas at the end of the stroke. */
 const onGas = FIGURES.flatMap(({ id }, i) => (ON_GAS.test(id) ? [i] : []))
 
-/** One list for each of FIGURES from the figures of one trial after the other; all of them in one piece of memory. */
-function columnsOf(rows: Float64Array): Float64Array[] {
-  const width = FIGURES.length
-  const all = new Float64Array(rows.length)
-  for (let number = 0; number < BLOCK; number += 1)
-    for (let i = 0; i < width; i += 1) all[i * BLOCK + number] = rows[number * width + i]!
-  return FIGURES.map((_, i) => all.subarray(i * BLOCK, (i + 1) * BLOCK))
-}
-
 /** Works through one block of trials: each the whole budget of the axle with every measurement off by chance, within its tolerance. */
 export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlock {
-  const rows = new Float64Array(FIGURES.length * BLOCK)
+  // All lists in one piece of memory, one after the other.
+  const all = new Float64Array(FIGURES.length * BLOCK)
   const regimes = REGIMES.map(() => ({ names: [] as string[], of: new Uint8Array(BLOCK) }))
   const findings: Record<string, { severity: Severity; count: number }> = {}
   runBlock(trial.variables, seed, block, (deviations, number) => {
     const axle = trial.put(deviations)
     const budget = axleBudget(axle, plan, undefined, unsaid)
     const solid = asGoodAsSolid(budget, axle.corner, trial.gasLasts)
-    readFigures(budget, rows, number * FIGURES.length)
-    if (solid) for (const i of onGas) rows[number * FIGURES.length + i] = Infinity
+    readFigures(budget, all, number, BLOCK)
+    if (solid) for (const i of onGas) all[i * BLOCK + number] = Infinity
     for (let i = 0; i < REGIMES.length; i += 1) {
       const regime = regimes[i]!
       const name = REGIMES[i]!.of(budget, solid)
@@ -71,5 +63,6 @@ export function tryBlock({ plan, trial, seed }: Trials, block: number): TrialBlo
       else found.count += 1
     }
   })
-  return { block, figures: columnsOf(rows), regimes, findings }
+  const figures = FIGURES.map((_, i) => all.subarray(i * BLOCK, (i + 1) * BLOCK))
+  return { block, figures, regimes, findings }
 }

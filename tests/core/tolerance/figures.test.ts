@@ -39,4 +39,8 @@ it('reads them where it is told to', () => {
   readFigures(budget, rows, FIGURES.length)
   expect([...rows.subarray(FIGURES.length)]).toEqual([...figuresOf(budget)])
   expect(rows.subarray(0, FIGURES.length).every(value => value === 0)).toBe(true)
+  const everyOther = new Float64Array(2 * FIGURES.length)
+  readFigures(budget, everyOther, 1, 2)
+  expect([...everyOther].filter((_, i) => i % 2 === 1)).toEqual([...figuresOf(budget)])
+  expect(everyOther.every((value, i) => i % 2 === 1 || value === 0)).toBe(true)
 })
