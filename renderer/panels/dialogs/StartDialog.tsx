@@ -24,6 +24,9 @@ const asks: Readonly<Record<Entry, readonly [string, string]>> = {
   cornerMass: ['Corner weight', 'One scale under this tire.'],
 }
 
+/** What is said otherwise to those who measure in millimetres. */
+const metricHow: Readonly<Partial<Record<Entry, string>>> = { rise: 'Jack it up 30 to 50 mm from ride height.' }
+
 const AXLES = [
   { value: 'front', label: 'Front' },
   { value: 'rear', label: 'Rear' },
@@ -150,7 +153,8 @@ interface AskProps {
 
 function Ask({ entry, form, error, onText }: AskProps) {
   const id = `start-${entry}`
-  const [label, how] = asks[entry]
+  const [label, usual] = asks[entry]
+  const how = (form.units === 'metric' ? metricHow[entry] : undefined) ?? usual
   const text = form.texts[entry]
   return (
     <div className="ask">
