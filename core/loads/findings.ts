@@ -24,7 +24,7 @@ function rollsOver(loads: string, load: string | null): LoadFinding {
     severity: 'danger',
     load,
     message: `With ${loads}, it finds no balance below 20° of roll: it rolls over.`,
-    remedy: 'Less lateral acceleration, a lower center of gravity, more anti-roll rate or a wider track.',
+    remedy: 'A gentler corner, a lower center of gravity, a stiffer anti-roll bar or a wider track.',
     values: {},
   }
 }
