@@ -1,4 +1,5 @@
-import type { Finding, Severity } from '../budget/results.ts'
+import type { Finding } from '../budget/results.ts'
+import { worstFirst } from '../budget/severity.ts'
 import type { CornerModel } from '../corner/corner-model.ts'
 import type { Say } from '../loads/saying.ts'
 import type { RunFigures } from './figures.ts'
@@ -92,10 +93,6 @@ function hungElsewhere({ hung, model, say }: RunFacts): RunFinding | null {
   }
 }
 
-const ORDER: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
-
 /** What is worth saying of a recorded run, worst first. */
 export const runFindings = (facts: RunFacts): RunFinding[] =>
-  [pastTheEnds, hungElsewhere, saturates, staticOff, onStop]
-    .flatMap(rule => rule(facts) ?? [])
-    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity])
+  [pastTheEnds, hungElsewhere, saturates, staticOff, onStop].flatMap(rule => rule(facts) ?? []).sort(worstFirst)

@@ -1,4 +1,5 @@
-import type { Finding, Severity } from '../../core/budget/results.ts'
+import type { Finding } from '../../core/budget/results.ts'
+import { worstFirst } from '../../core/budget/severity.ts'
 import { type LoadFinding, loadFindings } from '../../core/loads/findings.ts'
 import { type SetupLoads, setupLoads } from '../../core/loads/ledger.ts'
 import type { AxleId, Plan, Setup } from '../../core/plan/schema.ts'
@@ -72,13 +73,9 @@ export function demandsShown(state: Looked): DemandsView | null {
   )
 }
 
-const RANK: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
-
 /** Those of an axle and of its loads in one list, the worst first. */
 const merged = remembered((own: readonly Finding[], loads: readonly LoadFinding[], axle: AxleId): readonly Finding[] =>
-  [...own, ...loads.filter(finding => finding.axle === null || finding.axle === axle)].sort(
-    (a, b) => RANK[a.severity] - RANK[b.severity],
-  ),
+  [...own, ...loads.filter(finding => finding.axle === null || finding.axle === axle)].sort(worstFirst),
 )
 
 /** What is worth saying of the axle shown, its loads included, the worst first. */

@@ -1,6 +1,7 @@
 import type { CornerModel } from '../../corner/corner-model.ts'
 import type { Axle, Plan } from '../../plan/schema.ts'
-import type { AxleFigures, Finding, Severity } from '../results.ts'
+import type { AxleFigures, Finding } from '../results.ts'
+import { worstFirst } from '../severity.ts'
 import { offRideHeight, ridesOnStop } from './at-rest.ts'
 import { twoRateChanges } from './crossover.ts'
 import { factsOf, type Rule, type Say, sayIn } from './rule.ts'
@@ -29,8 +30,6 @@ const RULES: readonly Rule[] = [
   assumedShockVolume,
 ]
 
-const RANK: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
-
 /** What is worth saying of an axle, the worst first: each a sentence with its number, and what would change it. */
 export function findings(
   axle: Axle,
@@ -40,5 +39,5 @@ export function findings(
   say: Say = sayIn(plan.units),
 ): Finding[] {
   const facts = factsOf(axle, model, figures, plan, say)
-  return RULES.flatMap(rule => rule(facts) ?? []).sort((a, b) => RANK[a.severity] - RANK[b.severity])
+  return RULES.flatMap(rule => rule(facts) ?? []).sort(worstFirst)
 }

@@ -1,4 +1,4 @@
-import type { Severity } from '../../budget/results.ts'
+import { worstFirst } from '../../budget/severity.ts'
 import { cornerModel } from '../../corner/corner.ts'
 import type { CornerModel } from '../../corner/corner-model.ts'
 import { sayIn } from '../../loads/saying.ts'
@@ -12,7 +12,6 @@ import type { Ridden, RideFinding, RideRule } from './rule.ts'
 import { kicks, stillIn } from './stop.ts'
 
 const rules: readonly RideRule[] = [bottoms, packsDown, kicks, stillIn, leavesGround]
-const ORDER: Readonly<Record<Severity, number>> = { danger: 0, caution: 1, note: 2 }
 
 /**
  * What is worth saying of one axle's ride, worst first. Where a finding says what another setting would do, that was tried: the course is
@@ -40,5 +39,5 @@ export function rideFindings(
       const found = rule(ridden)
       return found === null ? [] : [{ ...found, axle: axle.id, course: course.id }]
     })
-    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity])
+    .sort(worstFirst)
 }
