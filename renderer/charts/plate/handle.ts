@@ -19,13 +19,11 @@ const GRIP = 16
 const HEIGHT = 24
 
 export function handleGeometry({ frame, axis, view, measure }: Scene, wheel: number): HandleGeometry {
-  const spans = lengthSpans(
-    onTape(wheel, view.system),
-    view.system,
-    { size: 13, weight: 600, ink: 'sheet' },
-    { sign: true, unit: true },
-  )
-  const width = Math.max(frame.small ? 80 : 94, GRIP + lineWidth(spans, measure) + POINT + 3)
+  const mark = onTape(wheel, view.system)
+  const spans = lengthSpans(mark, view.system, { size: 13, weight: 600, ink: 'sheet' }, { sign: true, unit: true })
+  // As wide for every position, so that it does not twitch; where there is little room it lets the hub be seen at ride height.
+  const usual = frame.small ? (mark === 0 ? 0 : 80) : 94
+  const width = Math.max(usual, GRIP + lineWidth(spans, measure) + POINT + 3)
   const y = axis.y(wheel)
   const x = frame.budget.x - width
   return { y, width, height: HEIGHT, spans, textX: -width + GRIP, box: { x, y: y - HEIGHT / 2, width, height: HEIGHT } }

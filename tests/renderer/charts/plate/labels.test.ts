@@ -90,6 +90,13 @@ const plate = (stop: (typeof sampleCorner)['stop'], width = 1172, height = 704, 
     evenFont(font),
   )
 
+test('in little room the tag lets the hub be seen at ride height, and is one width elsewhere', () => {
+  const scene = plate(hydraulicStop, 804, 513)
+  const width = (wheel: number): number => placeLabels(scene, [], wheel).handle.width
+  expect(width(0)).toBeLessThan(width(0.0254))
+  expect(width(0.0254)).toBe(width(0.0127))
+})
+
 const textOf = (scene: Scene, id: string): string =>
   placeLabels(scene, [], 0.1)
     .labels.filter(label => label.id === id || label.id.startsWith(`${id}-`))
