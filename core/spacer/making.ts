@@ -36,5 +36,5 @@ export function strengthWords({ strength, steel }: CutList, say: Say): string {
     speed === null
       ? 'with no rebound curve to say how fast the shaft arrives'
       : `the shaft arriving at ${say(speed, 'shaftSpeed')}`
-  return `Topping out it takes ${say(load, 'force')}, ${arriving}: a factor of ${factor(yieldFactor)} against yield of ${steel} steel and ${factor(bucklingFactor)} against buckling (${buckling.by}); ${enough ? `${SAFETY} is asked for` : `that is less than the ${SAFETY} asked for: more wall, or more rebound damping`}.`
+  return `${enough ? 'Topping' : 'Not strong enough: topping'} out it takes ${say(load, 'force')}, ${arriving}: a factor of ${factor(yieldFactor)} against yield of ${steel} steel and ${factor(bucklingFactor)} against buckling (${buckling.by}); ${enough ? `${SAFETY} is asked for` : `that is less than the ${SAFETY} asked for: more wall, or more rebound damping`}.`
 }

@@ -129,7 +129,7 @@ export function ShopSheet(props: SheetProps) {
         paragraph(
           [
             ...(facts.rows.some(({ changed }) => changed) ? ['Bold is changed.'] : []),
-            ...(left === 0 ? [] : [`And ${left} more rows: see ${THE_PLAN}.`]),
+            ...(left === 0 ? [] : [`And ${left} more ${left === 1 ? 'row' : 'rows'}: see ${THE_PLAN}.`]),
             ...facts.results,
           ].join(' '),
           { ...look, ink: 'ink2' },

@@ -60,11 +60,15 @@ function cut(plan: Plan, before: Corner, after: Corner, shelf: Shelf): string[] 
           `${say(Math.abs(off), 'length', { decimal: true, digits: 3 })} ${off < 0 ? 'short' : 'long'} moves engagement ${say(moves, 'length', { decimal: true, digits: 3, sign: true })}`,
         ],
   )
+  const strength = strengthWords(list, say)
+  const { enough } = list.strength
   return [
+    // Before anything is cut.
+    ...(enough ? [] : [strength]),
     ...(asked.ok ? [] : ['No stock tube of the outside in the plan runs here; this size does.']),
     ...makingWords(list, say),
     ...(errors.length === 0 ? [] : [`A cut ${errors.join('; ')}.`]),
-    strengthWords(list, say),
+    ...(enough ? [strength] : []),
   ]
 }
 

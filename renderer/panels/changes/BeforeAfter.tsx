@@ -21,6 +21,8 @@ interface Props {
   readonly say: Say
 }
 
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
 const named = ({ setup: { name } }: Side): string => (name === '' ? 'the setup without a name' : name)
 
 /** Two setups of an axle side by side: what differs in words, what follows from it, and what it costs. */
@@ -35,7 +37,9 @@ export function BeforeAfter({ before, after, units, targets, say }: Props) {
     <div className="before-after">
       <section aria-labelledby="before-after-title">
         <h3 id="before-after-title">
-          {named(before)} and {named(after)}, {after.axle.id}
+          <span className="setup-name">
+            {capital(after.axle.id)}: {named(before)} and {named(after)}
+          </span>
         </h3>
         {madeFrom === undefined ? null : (
           <p>

@@ -18,8 +18,8 @@ export function ChangesHead({ setup, axle, setups, way, onWay, children }: Props
   return (
     <header>
       <h2>Changes</h2>
-      <span>
-        from {name}, {axle}
+      <span className="made-at" title={`from ${name}, ${axle}`}>
+        {axle}, from {name}
       </span>
       <Switch
         label="How"

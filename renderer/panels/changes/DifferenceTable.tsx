@@ -16,8 +16,13 @@ export function DifferenceTable({ differences, caption, before, after }: Props) 
       <thead>
         <tr>
           <th scope="col">In this setup</th>
-          <th scope="col">{before}</th>
-          <th scope="col">{after}</th>
+          {[before, after].map((name, i) => (
+            <th key={i === 0 ? 'before' : 'after'} scope="col">
+              <span className="setup-name" title={name}>
+                {name}
+              </span>
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>

@@ -23,7 +23,7 @@ export const Sentences = ({ lines, children }: Props) => (
 )
 
 /** Begins what is not as it should be. */
-const SHORT = /^(Misses|Danger):/
+const SHORT = /^(Misses|Danger|Not strong enough):/
 
 /** Letters of a beginning that is looked for; what is longer is a sentence with a colon in it. */
 const MOST = 44

@@ -39,8 +39,9 @@ export function TubePanel({ before, after, length, shelf, units, say }: TubeProp
       {cut.ok ? (
         <Sentences
           lines={[
+            ...(cut.list.strength.enough ? [] : [strengthWords(cut.list, say)]),
             ...makingWords(cut.list, say),
-            strengthWords(cut.list, say),
+            ...(cut.list.strength.enough ? [strengthWords(cut.list, say)] : []),
             ...cut.list.errors.map(({ off, moves, engagement }) =>
               moves === null || engagement === null
                 ? `Cut ${fine(Math.abs(off))} ${off < 0 ? 'short' : 'long'}, the stop is not met any more.`
