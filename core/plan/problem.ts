@@ -17,7 +17,7 @@ const shortened = (text: string): string => (text.length > LONGEST ? `${text.sli
 
 /** Text of a file as it may be shown: signs that only steer a screen are left out. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: names in a file come from anybody, and control signs are what is taken out
-export const withoutControls = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, '\ufffd')
+const withoutControls = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, '\ufffd')
 
 /** Path segments as people write them: `setups[0].name`. */
 export const pathText = (segments: readonly PropertyKey[]): string =>
