@@ -1,8 +1,7 @@
 import { memo, useMemo } from 'react'
 import { outline } from '../../../core/runs/outline.ts'
 import { Unspoken } from '../marks/Group.tsx'
-import { travelLines } from '../terrain/travel-lines.ts'
-import { ChartText } from '../text/ChartText.tsx'
+import { TravelWords } from '../terrain/TravelWords.tsx'
 import { runLabels } from './run-labels.ts'
 import { type RunScene, timesOf } from './run-scene.ts'
 
@@ -45,20 +44,7 @@ export const RunRules = memo(function RunRules({ scene }: LayerProps) {
 
 /** The lines across, and every word that stands still. */
 export const RunWords = memo(function RunWords({ scene, subject }: LayerProps & { readonly subject: string }) {
-  const { labels, leaders } = runLabels(scene, subject)
-  return (
-    <Unspoken>
-      {travelLines(scene).map(({ id, y, width, ink, dash, from, to }) => (
-        <path key={id} d={`M${from} ${y}H${to}`} stroke={ink} strokeWidth={width} strokeDasharray={dash} />
-      ))}
-      {leaders.map(({ id, from, to }) => (
-        <path key={id} d={`M${from.join(' ')}L${to.join(' ')}`} stroke="var(--ink3)" strokeWidth="0.8" fill="none" />
-      ))}
-      {labels.map(label => (
-        <ChartText key={label.id} label={label} />
-      ))}
-    </Unspoken>
-  )
+  return <TravelWords scene={scene} words={runLabels(scene, subject)} />
 })
 
 /** The whole of a long run between full droop and full bump, what lies past engagement in the stop's ink; the part shown is framed. */

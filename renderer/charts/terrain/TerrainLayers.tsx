@@ -1,12 +1,11 @@
 import { memo } from 'react'
 import { Unspoken } from '../marks/Group.tsx'
 import type { MarkPlace } from '../plate/labels/mark-places.ts'
-import { ChartText } from '../text/ChartText.tsx'
 import { terrainLabels } from './labels.ts'
 import { spansOnStop } from './moment.ts'
 import { markBox } from './ride-marks.ts'
+import { TravelWords } from './TravelWords.tsx'
 import type { TerrainScene } from './terrain-scene.ts'
-import { travelLines } from './travel-lines.ts'
 import type { TravelScene } from './travel-scene.ts'
 
 interface LayerProps {
@@ -65,20 +64,7 @@ export const TerrainRules = memo(function TerrainRules({ scene }: LayerProps) {
 
 /** The lines across, and every word that stands still. */
 export const TerrainWords = memo(function TerrainWords({ scene, subject, marks }: NamedProps & MarkedProps) {
-  const { labels, leaders } = terrainLabels(scene, subject, marks.map(markBox))
-  return (
-    <Unspoken>
-      {travelLines(scene).map(({ id, y, width, ink, dash, from, to }) => (
-        <path key={id} d={`M${from} ${y}H${to}`} stroke={ink} strokeWidth={width} strokeDasharray={dash} />
-      ))}
-      {leaders.map(({ id, from, to }) => (
-        <path key={id} d={`M${from.join(' ')}L${to.join(' ')}`} stroke="var(--ink3)" strokeWidth="0.8" fill="none" />
-      ))}
-      {labels.map(label => (
-        <ChartText key={label.id} label={label} />
-      ))}
-    </Unspoken>
-  )
+  return <TravelWords scene={scene} words={terrainLabels(scene, subject, marks.map(markBox))} />
 })
 
 /** The whole of a long run, with the times it is on the stop; what the trace shows of it is framed. */
