@@ -3,8 +3,8 @@ import type { CornerModel } from '../corner/corner-model.ts'
 import { restingPosition } from '../corner/static-position.ts'
 import type { Axle, Plan } from '../plan/schema.ts'
 import { GRAVITY } from '../units/constants.ts'
+import { type Say, sayIn } from '../units/saying.ts'
 import { findings } from './findings/findings.ts'
-import { type Say, sayIn } from './findings/rule.ts'
 import type { AxleBudget, AxleFigures, Engagement, PlanBudget, Ride, StaticPosition, Zone, ZoneId } from './results.ts'
 
 /** ∫F dw with fast gas between two wheel positions in m inside the travel, J; negative going down. The difference of closed forms, not a sum. */

@@ -1,7 +1,7 @@
-import type { Say } from '../budget/findings/rule.ts'
 import { measurementPaths } from '../plan/measurements.ts'
 import type { Axle, Corner } from '../plan/schema.ts'
 import { nonsense } from '../plan/sense.ts'
+import type { Say } from '../units/saying.ts'
 import { type Change, type Changed, refused } from './change.ts'
 import { spacerIn, spacerOut } from './spacer-rules.ts'
 import {

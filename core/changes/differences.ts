@@ -1,8 +1,8 @@
 import { axleBudget } from '../budget/budget.ts'
-import { type Say, sayIn } from '../budget/findings/rule.ts'
 import { cornerModel } from '../corner/corner.ts'
 import type { Axle, Corner, UnitSystem } from '../plan/schema.ts'
 import type { Quantity } from '../units/quantity.ts'
+import { type Say, sayIn } from '../units/saying.ts'
 import { isHydraulic, strokeOf } from './stop-in-corner.ts'
 
 /** One thing two setups differ in, each side as it is written. */

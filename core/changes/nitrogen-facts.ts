@@ -1,4 +1,3 @@
-import type { Say } from '../budget/findings/rule.ts'
 import {
   afterGauge,
   chargeAt,
@@ -10,6 +9,7 @@ import {
 import { compareGas, type GasComparison } from '../forces/real-gas.ts'
 import { chamberOf } from '../forces/stop.ts'
 import type { HydraulicStop, UnitSystem } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 
 /** A stop worked hard over rough ground, K: 80 °C; common practice. Its seals set the limit, ask the maker. */
 const HOT = ROOM_TEMPERATURE + 60

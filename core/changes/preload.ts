@@ -1,7 +1,7 @@
-import type { Say } from '../budget/findings/rule.ts'
 import { springPack, springTravel } from '../forces/spring-pack.ts'
 import { findRoot } from '../numerics/roots.ts'
 import type { Corner, Springs } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 
 /** Preload is solved to this, m: far below a thread, so that a change taken back gives the setup back. */
 const FINE = 1e-14

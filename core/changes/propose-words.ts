@@ -1,4 +1,4 @@
-import type { Say } from '../budget/findings/rule.ts'
+import type { Say } from '../units/saying.ts'
 import type { ChangeKind } from './change.ts'
 import type { CandidateFigures, Worked } from './evaluate.ts'
 import { HIGHEST, type LandingHeight } from './landing.ts'

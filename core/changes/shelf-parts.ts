@@ -1,6 +1,6 @@
-import type { Say } from '../budget/findings/rule.ts'
 import type { Corner } from '../plan/schema.ts'
 import type { TubeSize } from '../spacer/tube.ts'
+import type { Say } from '../units/saying.ts'
 import type { Spring } from './change.ts'
 import type { Kept, Shelf } from './shelf.ts'
 import type { LooseStop } from './stop-rules.ts'

@@ -1,7 +1,7 @@
-import type { Say } from '../budget/findings/rule.ts'
 import { circleArea } from '../forces/gas.ts'
 import type { Corner, HydraulicStop } from '../plan/schema.ts'
 import { metalVolume, tubeSection } from '../spacer/tube.ts'
+import type { Say } from '../units/saying.ts'
 import { type Change, type Changed, refused, type Spacer } from './change.ts'
 import { closedGasVolume, isHydraulic, notHydraulic, stopNotes } from './stop-in-corner.ts'
 

@@ -1,5 +1,5 @@
-import type { Say } from '../budget/findings/rule.ts'
 import type { UnitSystem } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 import { nearestCharge, STEPS } from '../units/steps.ts'
 import type { BeforeAfter, Restored, SpacerEffect } from './spacer-effect.ts'
 

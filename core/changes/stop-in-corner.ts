@@ -1,8 +1,8 @@
-import type { Say } from '../budget/findings/rule.ts'
 import { circleArea, gasPressure } from '../forces/gas.ts'
 import { chamberOf } from '../forces/stop.ts'
 import type { Corner, HydraulicStop, Stop } from '../plan/schema.ts'
 import { ATMOSPHERE, PSI } from '../units/constants.ts'
+import type { Say } from '../units/saying.ts'
 
 /** A corner whose stop is hydraulic. */
 export type HydraulicCorner = Corner & { readonly stop: HydraulicStop }

@@ -1,5 +1,5 @@
-import type { Say } from '../budget/findings/rule.ts'
 import type { Corner, HydraulicStop, Stop } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 import { type Change, type Changed, refused } from './change.ts'
 import { closedGasVolume, closesAt, isHydraulic, notHydraulic, stopNotes, strokeOf } from './stop-in-corner.ts'
 

@@ -1,6 +1,6 @@
-import type { Say } from '../budget/findings/rule.ts'
 import { LEAST_COILOVER_SHARE } from '../budget/findings/stop.ts'
 import type { Targets } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 import type { CandidateFigures } from './evaluate.ts'
 import { FINE } from './landing.ts'
 

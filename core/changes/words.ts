@@ -1,5 +1,5 @@
-import type { Say } from '../budget/findings/rule.ts'
 import type { Stop } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 import type { Change } from './change.ts'
 import { strokeOf } from './stop-in-corner.ts'
 

@@ -2,10 +2,10 @@ import type { Finding } from '../budget/results.ts'
 import { cornerModel } from '../corner/corner.ts'
 import { restingPosition } from '../corner/static-position.ts'
 import { INCH } from '../units/constants.ts'
+import type { Say } from '../units/saying.ts'
 import type { AxleLedger, LedgerRow, LoadResult } from './ledger.ts'
 import type { ChangeKind } from './levers.ts'
 import type { OneChange } from './one-change.ts'
-import type { Say } from './saying.ts'
 import type { AxleModel } from './setup-model.ts'
 
 /** Less wheel travel than this is no cause of anything, m: a tape's sixteenth. */

@@ -1,11 +1,11 @@
 import { LEAST_COILOVER_SHARE } from '../budget/findings/stop.ts'
 import type { AxleId, Plan } from '../plan/schema.ts'
 import { INCH } from '../units/constants.ts'
+import { type Say, sayIn } from '../units/saying.ts'
 import { type CauseFinding, causesOf } from './causes.ts'
 import { feelOf } from './feel.ts'
 import type { AxleLedger, SetupLoads } from './ledger.ts'
 import { type OneChange, oneChangeEach, type Standing, standing } from './one-change.ts'
-import { type Say, sayIn } from './saying.ts'
 
 /** Why an axle rests on or near its stops, what one change of each kind would mend it, and what the driver feels. */
 export interface Diagnosis {

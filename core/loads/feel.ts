@@ -1,6 +1,6 @@
 import type { AxleId } from '../plan/schema.ts'
+import type { Say } from '../units/saying.ts'
 import type { AxleLedger, LoadResult } from './ledger.ts'
-import type { Say } from './saying.ts'
 import type { AxleModel } from './setup-model.ts'
 
 /** Reaching the stop in a turn takes grip from this end of the car: all of its roll then hangs on one hard wheel. Common practice. */

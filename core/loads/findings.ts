@@ -1,8 +1,8 @@
 import type { Finding } from '../budget/results.ts'
 import type { AxleId, Plan } from '../plan/schema.ts'
 import { INCH } from '../units/constants.ts'
+import { listed, type Say, sayIn } from '../units/saying.ts'
 import type { AxleLedger, SetupLoads } from './ledger.ts'
-import { listed, type Say, sayIn } from './saying.ts'
 import type { AxleUnderLoad } from './solve.ts'
 
 /** A finding about loads: of one axle, or of the car as a whole. */

@@ -7,8 +7,8 @@ import { restingPosition } from '../corner/static-position.ts'
 import { findRoot } from '../numerics/roots.ts'
 import type { Axle, Corner } from '../plan/schema.ts'
 import type { Quantity } from '../units/quantity.ts'
+import type { Say } from '../units/saying.ts'
 import { type Along, type ChangeKind, type Lever, leversOf } from './levers.ts'
-import type { Say } from './saying.ts'
 
 /** How a corner stands with one value changed: m of wheel travel from the ride height the plan has. */
 export interface Standing {

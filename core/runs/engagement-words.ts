@@ -1,4 +1,4 @@
-import type { Say } from '../loads/saying.ts'
+import type { Say } from '../units/saying.ts'
 import type { RunFinding } from './findings.ts'
 import type { SeenEngagement } from './seen-engagement.ts'
 

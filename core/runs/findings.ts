@@ -1,7 +1,7 @@
 import type { Finding } from '../budget/results.ts'
 import { worstFirst } from '../budget/severity.ts'
 import type { CornerModel } from '../corner/corner-model.ts'
-import type { Say } from '../loads/saying.ts'
+import type { Say } from '../units/saying.ts'
 import type { RunFigures } from './figures.ts'
 
 /** What a rule looks at: a corner, what it did in the run, and what its sensor did. */

@@ -1,6 +1,6 @@
 import type { AxleLedger } from '../loads/ledger.ts'
-import type { Say } from '../loads/saying.ts'
 import type { AxleModel } from '../loads/setup-model.ts'
+import type { Say } from '../units/saying.ts'
 import { type Calibration, readingAt, travelOf, zeroed } from './calibration.ts'
 import type { Channel } from './channel.ts'
 import { type EvenRun, evenly, type Stretch } from './evenly.ts'

@@ -1,4 +1,4 @@
-import type { Say } from '../budget/findings/rule.ts'
+import type { Say } from '../units/saying.ts'
 import type { CutList } from './cut-list.ts'
 import type { Fit } from './fit.ts'
 import { SAFETY } from './strength.ts'

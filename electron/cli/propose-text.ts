@@ -1,4 +1,3 @@
-import { sayIn } from '../../core/budget/findings/rule.ts'
 import type { ChangeKind } from '../../core/changes/change.ts'
 import type { Worked } from '../../core/changes/evaluate.ts'
 import type { Proposals } from '../../core/changes/propose.ts'
@@ -12,8 +11,8 @@ import {
 } from '../../core/changes/propose-words.ts'
 import { shortlist } from '../../core/changes/rank.ts'
 import { type TargetId, targetName } from '../../core/changes/targets.ts'
-import { listed } from '../../core/loads/saying.ts'
 import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
+import { listed, sayIn } from '../../core/units/saying.ts'
 import { AXLE_NAMES, planTitle, setupName } from './names.ts'
 import { paragraph, underlined } from './paragraph.ts'
 

@@ -1,5 +1,4 @@
 import { axleBudget } from '../../core/budget/budget.ts'
-import { type Say, sayIn } from '../../core/budget/findings/rule.ts'
 import type { AxleBudget } from '../../core/budget/results.ts'
 import { HIGHEST, landingHeight } from '../../core/changes/landing.ts'
 import { cornerModel } from '../../core/corner/corner.ts'
@@ -7,6 +6,7 @@ import type { CornerModel } from '../../core/corner/corner-model.ts'
 import { type AxleLedger, setupLoads } from '../../core/loads/ledger.ts'
 import type { Axle, Plan, Setup } from '../../core/plan/schema.ts'
 import { INCH } from '../../core/units/constants.ts'
+import { type Say, sayIn } from '../../core/units/saying.ts'
 
 /** What both sheets say of one side. SI. */
 export interface Side {

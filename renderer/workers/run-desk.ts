@@ -1,6 +1,5 @@
 import { dsvFormat } from 'd3'
 import { type AxleLedger, setupLoads } from '../../core/loads/ledger.ts'
-import { sayIn } from '../../core/loads/saying.ts'
 import type { AxleModel } from '../../core/loads/setup-model.ts'
 import { decodeRun, encodeRun } from '../../core/plan/kept-run-file.ts'
 import { ride } from '../../core/ride/ride.ts'
@@ -19,6 +18,7 @@ import { type SeenEngagement, seeEngagement } from '../../core/runs/seen-engagem
 import { strokesAMinute } from '../../core/runs/strokes.ts'
 import { TableImport } from '../../core/runs/table-import.ts'
 import type { Tokenize } from '../../core/runs/table-text.ts'
+import { sayIn } from '../../core/units/saying.ts'
 import { longestRun } from '../../electron/contract/recording.ts'
 import { bytesOf, textOf } from './base64.ts'
 import type {

@@ -2,6 +2,7 @@ import { cornerModel } from '../../corner/corner.ts'
 import type { CornerModel } from '../../corner/corner-model.ts'
 import { restingPosition } from '../../corner/static-position.ts'
 import { INCH } from '../../units/constants.ts'
+import { listed } from '../../units/saying.ts'
 import type { Rule } from './rule.ts'
 
 /** The finest mark a ride height is taken to, m: a tape's sixteenth. Nearer than this is agreement. */
@@ -59,7 +60,7 @@ export const offRideHeight: Rule = ({ model, figures, say }) => {
     id: 'off-ride-height',
     severity: clamped || Math.abs(position) > RIDE_HEIGHT_FAR ? 'caution' : 'note',
     message: `The corner ${held}: ${place}.`,
-    remedy: `Weigh it and tape the shaft again: ${listed(named)} than entered would explain it.`,
+    remedy: `Weigh it and tape the shaft again: ${listed(named, 'or')} than entered would explain it.`,
     values: {
       position,
       forceOver: over,
@@ -71,9 +72,6 @@ export const offRideHeight: Rule = ({ model, figures, say }) => {
     where: 'forces',
   }
 }
-
-const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} or ${items.at(-1)!}`
 
 /** Springs further from their mark than this are other springs, not wrongly marked ones. */
 const MARKED_WRONG = 0.3

@@ -1,24 +1,15 @@
 import type { CornerModel } from '../../corner/corner-model.ts'
 import type { Axle, Plan } from '../../plan/schema.ts'
 import { INCH } from '../../units/constants.ts'
-import { type FormatOptions, formatMeasure } from '../../units/format.ts'
 import { type Quantity, unitOf } from '../../units/quantity.ts'
+import type { Say } from '../../units/saying.ts'
 import type { AxleFigures, Finding } from '../results.ts'
 
 /** Less than this is nothing on a tape, m: half a sixteenth. */
 export const SMALLEST = INCH / 32
 
-/** Writes a value with its unit. */
-export type Say = (value: number, quantity: Quantity, options?: FormatOptions) => string
-
 /** Writes what is more than nothing. */
 export type Some = (value: number, quantity: Quantity) => string
-
-/** In the units of a system. */
-export const sayIn =
-  (system: Plan['units']): Say =>
-  (value, quantity, options) =>
-    formatMeasure(value, quantity, system, { unit: true, ...options })
 
 /** For whoever counts findings and does not read them: formatting is a good part of the work. */
 export const unsaid: Say = () => ''

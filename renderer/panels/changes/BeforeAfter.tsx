@@ -1,9 +1,9 @@
 import { useMemo } from 'react'
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import { setupDifferences } from '../../../core/changes/differences.ts'
 import { evaluator, type Worked } from '../../../core/changes/evaluate.ts'
 import { candidateCosts, landingWords } from '../../../core/changes/propose-words.ts'
 import type { Axle, Setup, Targets, UnitSystem } from '../../../core/plan/schema.ts'
+import type { Say } from '../../../core/units/saying.ts'
 import { DifferenceTable } from './DifferenceTable.tsx'
 import { Sentences } from './Sentences.tsx'
 

@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'react'
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import type { Worked } from '../../../core/changes/evaluate.ts'
 import type { Proposals } from '../../../core/changes/propose.ts'
 import { candidateName, regionWords } from '../../../core/changes/propose-words.ts'
 import { shortlist } from '../../../core/changes/rank.ts'
 import { targetName } from '../../../core/changes/targets.ts'
 import type { Targets } from '../../../core/plan/schema.ts'
+import type { Say } from '../../../core/units/saying.ts'
 import { CandidateWords } from './CandidateWords.tsx'
 
 /** Jobs listed; the map holds every candidate. */

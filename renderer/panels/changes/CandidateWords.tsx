@@ -1,6 +1,6 @@
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import type { Worked } from '../../../core/changes/evaluate.ts'
 import { candidateCosts, candidateReasons, candidateWork, landingWords } from '../../../core/changes/propose-words.ts'
+import type { Say } from '../../../core/units/saying.ts'
 import { Sentences } from './Sentences.tsx'
 
 interface Props {

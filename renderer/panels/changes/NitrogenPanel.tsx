@@ -1,9 +1,9 @@
 import { useMemo } from 'react'
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import { degrees, nitrogenFacts, nitrogenWords } from '../../../core/changes/nitrogen-facts.ts'
 import { chargeByTemperature, squeezeByStroke } from '../../../core/changes/nitrogen-tables.ts'
 import { isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import type { Corner, HydraulicStop, UnitSystem } from '../../../core/plan/schema.ts'
+import type { Say } from '../../../core/units/saying.ts'
 import { Sentences } from './Sentences.tsx'
 
 interface Props {

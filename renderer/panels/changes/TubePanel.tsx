@@ -1,4 +1,3 @@
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import { type Shelf, tubesFor } from '../../../core/changes/shelf.ts'
 import { type HydraulicCorner, isHydraulic } from '../../../core/changes/stop-in-corner.ts'
 import type { Corner, UnitSystem } from '../../../core/plan/schema.ts'
@@ -6,6 +5,7 @@ import { cutList } from '../../../core/spacer/cut-list.ts'
 import { type Fit, fits, usable } from '../../../core/spacer/fit.ts'
 import { makingWords, strengthWords } from '../../../core/spacer/making.ts'
 import { unitOf } from '../../../core/units/quantity.ts'
+import type { Say } from '../../../core/units/saying.ts'
 import { Sentences } from './Sentences.tsx'
 
 interface TubeProps {

@@ -1,6 +1,6 @@
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import type { Kept, Shelf } from '../../../core/changes/shelf.ts'
 import { type KeptOf, type PartKind, springWords, stopWords, tubeWords } from '../../../core/changes/shelf-parts.ts'
+import type { Say } from '../../../core/units/saying.ts'
 import { type NewPart, ownCopy } from './new-parts.ts'
 
 const TITLES: Readonly<Record<PartKind, string>> = {

@@ -1,4 +1,3 @@
-import type { Say } from '../../../core/budget/findings/rule.ts'
 import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
 import {
   type KeptOf,
@@ -10,6 +9,7 @@ import {
 } from '../../../core/changes/shelf-parts.ts'
 import type { LooseStop } from '../../../core/changes/stop-rules.ts'
 import type { Corner } from '../../../core/plan/schema.ts'
+import type { Say } from '../../../core/units/saying.ts'
 
 /** A way to put a part on the shelf. */
 export interface NewPart {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
-import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { changeAxle } from '../../../core/changes/apply.ts'
 import { setupDifferences } from '../../../core/changes/differences.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { seed } from '../../seeds/seed.ts'
 
 const rear = seed('before-and-after.stopgap').setups[0]!.axles.find(({ id }) => id === 'rear')!

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { nitrogenFacts, nitrogenWords } from '../../../core/changes/nitrogen-facts.ts'
 import { chargeByTemperature, squeezeByStroke } from '../../../core/changes/nitrogen-tables.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { allClose, close } from '../../close.ts'
 import { plainStop } from '../plain-corner.ts'
 

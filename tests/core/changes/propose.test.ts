@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { evaluator, type Question, type Worked } from '../../../core/changes/evaluate.ts'
 import { gathered, MOST_CANDIDATES, type Proposals, propose, proposed, work } from '../../../core/changes/propose.ts'
 import {
@@ -19,6 +18,7 @@ import { cornerModel } from '../../../core/corner/corner.ts'
 import type { Axle, Plan, Targets } from '../../../core/plan/schema.ts'
 import { ride } from '../../../core/ride/ride.ts'
 import { INCH, PSI } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { allClose, close } from '../../close.ts'
 import { seed } from '../../seeds/seed.ts'
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { spacerEffect } from '../../../core/changes/spacer-effect.ts'
 import { spacerWords } from '../../../core/changes/spacer-words.ts'
 import { ATMOSPHERE, INCH, POUND_FORCE, PSI } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { close } from '../../close.ts'
 import { plainCorner, plainStop } from '../plain-corner.ts'
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { changesHead, changeWords, type Diagnosis, diagnose } from '../../../core/loads/diagnosis.ts'
 import { setupLoads } from '../../../core/loads/ledger.ts'
-import { sayIn } from '../../../core/loads/saying.ts'
 import type { Axle, Corner, Load, Plan } from '../../../core/plan/schema.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { close } from '../../close.ts'
 import { carry, plainAxle, plainPlan, stopHard, turn } from './plain-car.ts'
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { setupLoads } from '../../../core/loads/ledger.ts'
-import { sayIn } from '../../../core/loads/saying.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { ride } from '../../../core/ride/ride.ts'
 import { twoPoint } from '../../../core/runs/calibration.ts'
@@ -11,6 +10,7 @@ import { PAST_END, RIDES_ON_STOP, runFindings, SATURATED, STATIC_OFF } from '../
 import { layRun } from '../../../core/runs/lay.ts'
 import { saturatedShare } from '../../../core/runs/saturation.ts'
 import { INCH, POUND } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { close } from '../../close.ts'
 import { plainPlan, withCorner } from '../../electron/cli/plain-plan.ts'
 

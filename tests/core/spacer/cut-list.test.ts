@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { sayIn } from '../../../core/budget/findings/rule.ts'
 import type { Corner, HydraulicStop } from '../../../core/plan/schema.ts'
 import { cutError } from '../../../core/spacer/cut.ts'
 import { cutList } from '../../../core/spacer/cut-list.ts'
@@ -7,6 +6,7 @@ import { fitOf, fits } from '../../../core/spacer/fit.ts'
 import { makingWords, strengthWords } from '../../../core/spacer/making.ts'
 import { spacerStrength } from '../../../core/spacer/strength.ts'
 import { INCH, POUND, POUND_FORCE, PSI } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { close } from '../../close.ts'
 import { plainCorner, plainStop } from '../plain-corner.ts'
 

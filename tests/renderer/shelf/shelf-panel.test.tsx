@@ -1,10 +1,10 @@
 // @vitest-environment happy-dom
 import { act, useSyncExternalStore } from 'react'
 import { afterEach, expect, test } from 'vitest'
-import { sayIn } from '../../../core/budget/findings/rule.ts'
 import { GENERIC_SHELF } from '../../../core/changes/shelf.ts'
 import { formatShelf } from '../../../core/plan/shelf-file.ts'
 import { INCH } from '../../../core/units/constants.ts'
+import { sayIn } from '../../../core/units/saying.ts'
 import { bringShelf } from '../../../renderer/panels/shelf/bring.ts'
 import { ShelfPanel } from '../../../renderer/panels/shelf/ShelfPanel.tsx'
 import { type KeptShelf, shelfOf } from '../../../renderer/state/shelf.ts'

@@ -1,5 +1,0 @@
-export { type Say, sayIn } from '../budget/findings/rule.ts'
-
-/** `A`, `A and B`, `A, B and C`. */
-export const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
