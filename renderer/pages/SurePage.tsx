@@ -55,7 +55,7 @@ export function SurePage() {
             {chances.length === 0 ? <p>No trial found anything worth saying.</p> : null}
             <ul className="sure-chances">
               {chances.map(line => (
-                <li key={line}>{line}</li>
+                <ChanceLine key={line} line={line} />
               ))}
             </ul>
             <h3>Measure first</h3>
@@ -87,5 +87,15 @@ export function SurePage() {
         ))}
       </section>
     </main>
+  )
+}
+
+/** What may be found, and how often the trials find it, one under the other. */
+function ChanceLine({ line }: { line: string }) {
+  const [what = '', ...rest] = line.split(': ')
+  return (
+    <li>
+      <span>{what}:</span> {rest.join(': ')}
+    </li>
   )
 }
