@@ -6,7 +6,7 @@ import { sayer } from './figures.ts'
 const BROUGHT = ['corner.stop.gap', 'corner.stop.stroke', 'corner.stop.gasVolume', 'corner.stop.shaftDiameter']
 const SPACER = 'corner.stop.spacer.length'
 
-const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+export const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** Values that change, for somebody who knows no names of parts; `more`: it becomes larger. */
 const PLAIN: Readonly<Record<string, (from: string, to: string, more: boolean) => string>> = {

@@ -64,9 +64,14 @@ export const isRead = ({ found, taken, channels }: Recording): boolean =>
 /** What keeps a file from being read to its end, in a sentence; null when nothing does. */
 export function whyNotRead({ looked, channels, columns }: Recording): string | null {
   if (looked === null) return 'Its beginning is not read yet.'
-  if (!looked.preview.rows.some(({ fault }) => fault === null))
-    return 'No row can be read in this way: choose how cells are parted and where the rows begin.'
+  if (looked.size === 0) return 'The file is empty: open another.'
+  const { rows } = looked.preview
   const [problem] = looked.problems
+  const untimed =
+    problem?.path === 'time.rowsPerSecond' &&
+    rows.some(({ fault, numbers }) => fault === 'time' && numbers.some(number => number !== null))
+  if (!untimed && !rows.some(({ fault }) => fault === null))
+    return 'No row can be read in this way: choose how cells are parted and where the rows begin.'
   if (problem !== undefined)
     return problem.path === 'time.rowsPerSecond'
       ? 'No column tells the time: enter the rows a second it was recorded at, or choose the column.'

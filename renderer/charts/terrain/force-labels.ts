@@ -42,6 +42,6 @@ export function forceWords(scene: TerrainScene, placer: Placer): void {
     const wordings = words.map(text => span(text, { ...style, ink }))
     besideAxis({ id, wordings, baseline, within, spots: ends }, frame, placer)
   }
-  at('name-suspension', [`force at the wheel, ${unit}`, `at the wheel, ${unit}`, unit], 'ink', strip.top + type.label)
+  at('name-suspension', [`force at the wheel, ${unit}`, `force, ${unit}`, unit], 'ink', strip.top + type.label)
   if (hasStop(view)) at('name-stop', ['stop, along its own axis', 'stop'], 'stop', strip.top + 2 * type.label + 4)
 }

@@ -57,7 +57,7 @@ export function HowRead({ recordings, run, axles, system, onRead }: Props) {
       </section>
       <div className="what-read">
         <RunNames recordings={recordings} run={run} />
-        {doubts.map(({ about, says }) => (
+        {(looked?.size === 0 ? [] : doubts).map(({ about, says }) => (
           <p key={about} className="doubt">
             <b>Look here</b> {says}
           </p>
@@ -89,7 +89,7 @@ export function HowRead({ recordings, run, axles, system, onRead }: Props) {
               {read ? 'Read it again' : 'Read the run'}
             </button>{' '}
             <span role="status">
-              {why ?? (read && found !== null ? foundWords(found) : 'Nothing is written to it.')}
+              {why ?? (read && found !== null ? foundWords(found) : 'The file is only read, never written to.')}
             </span>
           </p>
         )}

@@ -25,12 +25,20 @@ export function PreviewTable({ looked: { preview, size }, reading, taken }: Prop
   const timeColumn = reading.time.kind === 'rate' ? null : reading.time.column
   const kind = (place: number): string | undefined =>
     place === timeColumn ? 'time' : taken.includes(place) ? 'taken' : undefined
+  // Nobody has said yet how fast they follow each other: that is no fault of theirs.
+  const untimed = reading.time.kind === 'rate' && rows.length > 0 && rows.every(({ fault }) => fault === 'time')
   const wrong = rows.filter(({ fault }) => fault !== null).length
+  if (rows.length + head.length === 0) return null
   return (
     <>
       <p className="quiet">
         The first {rows.length} rows of {size < 1e6 ? `${Math.ceil(size / 1e3)} kB` : `${(size / 1e6).toFixed(1)} MB`},{' '}
-        {wrong === 0 ? 'all of them taken' : `${wrong} of them not as they should be`}.
+        {untimed
+          ? 'none of them with a time yet'
+          : wrong === 0
+            ? 'all of them taken'
+            : `${wrong} of them not as they should be`}
+        .
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by the keys as well */}
       <section className="preview-scroll" aria-label="First rows of the file" tabIndex={0}>
@@ -62,7 +70,7 @@ export function PreviewTable({ looked: { preview, size }, reading, taken }: Prop
           </thead>
           <tbody>
             {rows.map(({ line, cells, time, numbers, fault }) => (
-              <tr key={line} className={fault === null ? undefined : 'bad'}>
+              <tr key={line} className={fault === null || untimed ? undefined : 'bad'}>
                 <th scope="row">{line}</th>
                 <td className="time">{time === null ? '' : shownTime(time)}</td>
                 {columns.map((_, place) => (
@@ -76,7 +84,7 @@ export function PreviewTable({ looked: { preview, size }, reading, taken }: Prop
                     {cells[place] === undefined || cells[place].trim() === '' ? '–' : cells[place]}
                   </td>
                 ))}
-                <td className="why">{fault === null ? '' : FAULTS[fault]}</td>
+                <td className="why">{fault === null || untimed ? '' : FAULTS[fault]}</td>
               </tr>
             ))}
           </tbody>

@@ -8,11 +8,10 @@ import { unitOf } from '../../../core/units/quantity.ts'
 import { FindingBadge } from '../../charts/marks/FindingShape.tsx'
 import { saidElsewhere } from '../../fields/refusals.ts'
 import { type Built, blanks, builtAxle, consequences, differences } from '../../sheets/as-built.ts'
+import { upper } from '../../sheets/done.ts'
 import type { Sides } from '../../sheets/Sheet.tsx'
 import { addAsBuilt } from '../../state/as-built.ts'
 import { useStore } from '../../window-context.ts'
-
-const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** What the differences come to; nothing for a car that could not be. */
 function comesTo(plan: Plan, after: Sides['after'], axle: Axle): string[] {

@@ -10,10 +10,10 @@ export const terrainName = ({ name }: Course): string =>
 
 /** Lengths of ground: feet or metres once they are long. */
 function ground(length: number, system: System): string {
-  if (system === 'metric') return length < 1 ? `${Math.round(length * 1000)} mm` : `${Number(length.toFixed(2))} m`
-  return length < 4 * FOOT
-    ? formatMeasure(length, 'length', system, { unit: true })
-    : `${Number((length / FOOT).toFixed(1))} ft`
+  const long = (value: number, digits: number): string =>
+    value.toLocaleString('en-US', { maximumFractionDigits: value < 1000 ? digits : 0 })
+  if (system === 'metric') return length < 1 ? `${Math.round(length * 1000)} mm` : `${long(length, 2)} m`
+  return length < 4 * FOOT ? formatMeasure(length, 'length', system, { unit: true }) : `${long(length / FOOT, 1)} ft`
 }
 
 /** A terrain in a few words: `20 ft apart, 10 in high, 35 mph, 8 in a row`. */

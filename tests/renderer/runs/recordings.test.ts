@@ -94,7 +94,10 @@ describe('recordings', () => {
     const words = await opened(someRecordings(), fileOf('Dear driver,\nthank you for the day.\n', 'letter.txt'))
     expect(whyNotRead(words.run())).toMatch(/^No row can be read in this way/)
     const empty = await opened(someRecordings(), fileOf('', 'empty.csv'))
-    expect(whyNotRead(empty.run())).toMatch(/^No row can be read in this way/)
+    expect(whyNotRead(empty.run())).toBe('The file is empty: open another.')
+    const rows = Array.from({ length: 50 }, (_, i) => `${i / 10},${i / 20}`).join('\n')
+    const untimed = await opened(someRecordings(), fileOf(`rear left (in),rear right (in)\n${rows}\n`, 'no time.csv'))
+    expect(whyNotRead(untimed.run())).toMatch(/^No column tells the time: enter the rows a second/)
   })
 
   it('tell when the worker broke with all it held', async () => {
