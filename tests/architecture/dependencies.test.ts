@@ -37,14 +37,16 @@ export { type C,
   d } from "zod"
 const e = await import('../../tests/run.ts')
 new Worker(new URL('./worker.ts', import.meta.url))`
-    expect(importsOf('core/forces/stop.ts', source).map(({ to, isTypeOnly }) => [to, isTypeOnly])).toEqual([
-      ['core/units/constants.ts', false],
-      ['electron/contract/contract.ts', true],
-      ['renderer/window.css', false],
-      ['core/forces/gas.ts', false],
-      ['zod', false],
-      ['tests/run.ts', false],
-      ['core/forces/worker.ts', false],
+    expect(
+      importsOf('core/forces/stop.ts', source).map(({ to, isTypeOnly, isLate }) => [to, isTypeOnly, isLate]),
+    ).toEqual([
+      ['core/units/constants.ts', false, false],
+      ['electron/contract/contract.ts', true, false],
+      ['renderer/window.css', false, false],
+      ['core/forces/gas.ts', false, false],
+      ['zod', false, false],
+      ['tests/run.ts', false, true],
+      ['core/forces/worker.ts', false, true],
     ])
   })
 
@@ -62,6 +64,15 @@ new Worker(new URL('./worker.ts', import.meta.url))`
     for (const layer of layers)
       for (const used of mayUse[layer])
         expect(order.indexOf(used), `${layer} uses ${used}`).toBeLessThan(order.indexOf(layer))
+  })
+
+  it('keep what checks plans out of the first picture', () => {
+    const reached = reachable(
+      ['renderer/main.tsx'],
+      imports.filter(({ isLate }) => !isLate),
+    )
+    expect(reached).toContain('renderer/panels/findings/Findings.tsx')
+    expect(imports.filter(({ from, to, isTypeOnly }) => to === 'zod' && !isTypeOnly && reached.has(from))).toEqual([])
   })
 
   it('never bring Electron to a program that runs without it', () => {

@@ -43,6 +43,8 @@ export interface Import {
   to: string
   isPackage: boolean
   isTypeOnly: boolean
+  /** Fetched or started by the program, when it wants it. */
+  isLate: boolean
 }
 
 /** Every file below a folder of the project, from the project's top, with slashes. */
@@ -52,11 +54,11 @@ export const filesBelow = (folder: string): string[] =>
     .map(entry => path.relative(root, path.join(entry.parentPath, entry.name)).split(path.sep).join('/'))
 
 const specifiers =
-  /\b(import|export)\s+(type\s)?[^'"`;]*?from\s*['"]([^'"]+)['"]|\bimport\s*\(?\s*['"]([^'"]+)['"]|\bnew URL\(\s*['"](\.[^'"]+)['"]/g
+  /\b(import|export)\s+(type\s)?[^'"`;]*?from\s*['"]([^'"]+)['"]|\bimport\s*(\(?)\s*['"]([^'"]+)['"]|\bnew URL\(\s*['"](\.[^'"]+)['"]/g
 
 /** The imports written in one source text, with paths resolved as the text's place in the project has it. */
 export const importsOf = (file: string, source: string): Import[] =>
-  [...source.matchAll(specifiers)].map(([, , type, named, bare, url]) => {
+  [...source.matchAll(specifiers)].map(([, , type, named, called, bare, url]) => {
     const written = (named ?? bare ?? url)!
     const isPackage = !written.startsWith('.')
     return {
@@ -66,6 +68,7 @@ export const importsOf = (file: string, source: string): Import[] =>
         : path.posix.normalize(path.posix.join(path.posix.dirname(file), written.replace(/\?.*$/, ''))),
       isPackage,
       isTypeOnly: type !== undefined,
+      isLate: called === '(' || url !== undefined,
     }
   })
 
