@@ -33,6 +33,7 @@ export const series = (from: number, to: number, step: number): number[] =>
 /** Values of one range beyond this many are not looked at: its step is too fine. */
 export const MOST_VALUES = 200
 
+/** The values of a range, SI; none of one that is left as it is. */
 export const valuesOf = (span: Span | null): number[] =>
   span === null ? [] : series(span.from, Math.min(span.to, span.from + span.step * (MOST_VALUES - 1)), span.step)
 

@@ -86,6 +86,7 @@ export function comesToRest(model: CornerModel, weight: number): Rest {
   return { ok: true, wheel }
 }
 
+/** A corner put together, and what it carries at its measured ride height, N. */
 export const modelAndWeight = (corner: Corner): { model: CornerModel; weight: number } => {
   const model = cornerModel(corner)
   return { model, weight: carried(model) }

@@ -42,6 +42,7 @@ function settled(corner: Corner, springs: Springs, back: (wheel: number) => Chan
   }
 }
 
+/** The pack at another preload, m, its divider ring left where it is or moved to `gap`; where the car then sits is measured anew. */
 export function changePreload(corner: Corner, { preload, gap }: Of<'preload'>, say: Say): Changed {
   const { springs } = corner
   const turned = gap === undefined ? preloaded(springs, preload) : { ...springs, preload, crossover: { gap } }
@@ -60,6 +61,7 @@ export function changeSprings(corner: Corner, { springs }: Of<'springs'>, say: S
   return { ok: true, corner: { ...corner, springs }, notes: [], back: { kind: 'springs', springs: corner.springs } }
 }
 
+/** The divider ring moved to a gap at full extension, m, 0 or more, or taken off (null); refused where there is no divider. */
 export function changeCrossover(corner: Corner, { gap }: Of<'crossover'>, say: Say): Changed {
   const { springs } = corner
   if (springs.springs.length === 1) return refused('One spring has no divider.')

@@ -45,6 +45,7 @@ export function anotherStop({ stop }: Corner, other: LooseStop): Of<'stop'> | nu
   return { kind: 'stop', stop: { ...loose, gap: closesAt(stop) - strokeOf(loose) } }
 }
 
+/** Another stop, or none; refused where it would be closed below ride height, or its oil leaves its stroke no room. */
 export function changeStop(corner: Corner, { stop }: Of<'stop'>, say: Say): Changed {
   if (stop !== null && stop.gap < -strokeOf(stop))
     return refused('The stop would be closed before ride height is reached: the car could not come down that far.')

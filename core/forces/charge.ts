@@ -6,7 +6,7 @@ import { type NitrogenState, nitrogenAt, nitrogenAtDensity } from './nitrogen.ts
 /** 20 °C: where a charge is set when nobody says otherwise. */
 export const ROOM_TEMPERATURE = 293.15
 
-/** Ideal gas shut in: absolute pressure goes with absolute temperature. */
+/** Ideal gas shut in: absolute pressure goes with absolute temperature. @param charge gauge, Pa, set at the temperature `setAt`, K; @returns gauge, Pa, at `at` */
 export const idealChargeAt = (charge: number, setAt: number, at: number): number =>
   ((charge + ATMOSPHERE) * at) / setAt - ATMOSPHERE
 

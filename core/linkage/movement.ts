@@ -17,6 +17,7 @@ export interface Movement {
 /** Looks at places a function rises between. */
 const looksAt = (f: (x: number) => number, x: readonly number[]): Looks => ({ f, x, y: x.map(f) })
 
+/** A linkage looked over from one end of its reach to the other, m of wheel travel; a rising one at its own rows, any other every 10 mm. */
 export function movementOf(linkage: LinkageModel): Movement {
   const low = Math.max(-REACH, linkage.lowest)
   const high = Math.min(REACH, linkage.highest)

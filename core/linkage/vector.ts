@@ -1,5 +1,7 @@
 import type { Point } from '../plan/schema.ts'
 
+/** Vectors of three, in whatever unit both have. */
+
 export const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 export const plus = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1], a[2] + b[2]]
 export const times = (a: Point, factor: number): Point => [a[0] * factor, a[1] * factor, a[2] * factor]

@@ -18,6 +18,7 @@ export interface LoadedAxle {
   readonly level: number
 }
 
+/** @param weight that each of its two sides carries of the chassis, N; @param level where both wheels are without roll, m from ride height */
 export const loadedAxle = (axle: Axle, model: CornerModel, weight: number, level: number): LoadedAxle => ({
   axle,
   model,

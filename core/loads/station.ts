@@ -61,7 +61,7 @@ function solid({ track, shockSpacing, stopSpacing }: Axle, model: CornerModel): 
   ]
 }
 
-/** The stations of an axle, from its corner. Which of them hold shock and stop: `shockArm`, `stopArm`. */
+/** The stations of an axle, from its corner. How far out shock and stop are: `armOf`. */
 export const stationsOf = (axle: Axle, model: CornerModel): Station[] =>
   axle.suspension === 'solid' ? solid(axle, model) : independent(axle, model)
 

@@ -11,7 +11,9 @@ export interface CalibrationPoint {
   readonly travel: number
 }
 
+/** Travel from ride height at a reading, m, positive in bump. */
 export const travelOf = ({ scale, offset }: Calibration, reading: number): number => offset + scale * reading
+/** The reading at a travel, m: in the sensor's own unit. */
 export const readingOf = ({ scale, offset }: Calibration, travel: number): number => (travel - offset) / scale
 
 /** The straight line through two points; null when their readings or their travels are the same. */

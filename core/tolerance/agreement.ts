@@ -25,6 +25,7 @@ const MOST_APART = 0.2
 /** Bands narrower than this share of the value are rounding. */
 const ROUNDING = 1e-9
 
+/** Whether trials and first order give the same band of a value, all SI; a band without an end agrees with none. */
 export function agree(trials: Range, firstOrder: Range, value: number): boolean {
   if (!Number.isFinite(trials.high)) return false
   const apart = Math.max(Math.abs(trials.low - firstOrder.low), Math.abs(trials.high - firstOrder.high))

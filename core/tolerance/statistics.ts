@@ -14,6 +14,7 @@ export function quantile(values: Float64Array, share: number): number {
   return below === above || place === low ? below : below + (above - below) * (place - low)
 }
 
+/** The arithmetic mean of values, one or more, in their own unit. */
 export function mean(values: Float64Array): number {
   let sum = 0
   for (const value of values) sum += value

@@ -31,6 +31,7 @@ export interface TrialBlock {
 /** What a set of trials starts from when nobody says: any number would do, but the same one gives the same bands. */
 export const USUAL_SEED = 1
 
+/** Trials of one axle, each of its measurements off within its tolerance; the same seed gives the same ones. */
 export function trialsOf(plan: Plan, axle: Axle, seed = USUAL_SEED): Trials {
   const measured = measuredOf(axle, plan.tolerances)
   return { axle, plan: { units: plan.units, targets: plan.targets }, measured, trial: trialAxle(axle, measured), seed }
