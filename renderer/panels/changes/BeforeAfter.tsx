@@ -21,8 +21,6 @@ interface Props {
   readonly say: Say
 }
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
-
 const named = ({ setup: { name } }: Side): string => (name === '' ? 'the setup without a name' : name)
 
 /** Two setups of an axle side by side: what differs in words, what follows from it, and what it costs. */
@@ -36,11 +34,7 @@ export function BeforeAfter({ before, after, units, targets, say }: Props) {
   return (
     <div className="before-after">
       <section aria-labelledby="before-after-title">
-        <h3 id="before-after-title">
-          <span className="setup-name">
-            {capital(after.axle.id)}: {named(before)} and {named(after)}
-          </span>
-        </h3>
+        <h3 id="before-after-title">Before and after, {after.axle.id}</h3>
         {madeFrom === undefined ? null : (
           <p>
             {named(after)} was made from {madeFrom.setup === before.setup.id ? named(before) : 'another setup'}:{' '}
