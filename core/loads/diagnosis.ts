@@ -4,6 +4,7 @@ import { INCH } from '../units/constants.ts'
 import { type Say, sayIn } from '../units/saying.ts'
 import { type CauseFinding, causesOf } from './causes.ts'
 import { feelOf } from './feel.ts'
+import { LITTLE_LEFT } from './findings.ts'
 import type { AxleLedger, SetupLoads } from './ledger.ts'
 import { type OneChange, oneChangeEach, type Standing, standing } from './one-change.ts'
 
@@ -21,13 +22,10 @@ export interface Diagnosis {
   readonly feel: readonly string[]
 }
 
-/** With less than this left before the stop a car rides near it, m: common practice. */
-const NEAR_THE_STOP = INCH
-
 /** Whether there is anything to explain: it rests on its stop or near it, or the chosen loads take it there. */
 function nearItsStop({ engagement, from, balance }: AxleLedger): boolean {
   if (engagement === null) return false
-  return engagement - from < NEAR_THE_STOP || (balance.beforeStop !== null && balance.beforeStop < NEAR_THE_STOP)
+  return engagement - from < LITTLE_LEFT || (balance.beforeStop !== null && balance.beforeStop < LITTLE_LEFT)
 }
 
 /** A change after its name: `1 1/4 in to 2 5/16 in, then sits 2 in lower.`, and what else its budget then says. */

@@ -13,7 +13,7 @@ export interface LoadFinding extends Finding {
 }
 
 /** With less than this left before the stop it is as good as on it, m: common practice. */
-const LITTLE_LEFT = INCH
+export const LITTLE_LEFT = INCH
 
 const THE_CAR = { axle: null, field: 'antiRollRate', at: 0, where: 'drawing' } as const
 
