@@ -70,7 +70,10 @@ export const coilBinds: Rule = ({ model, figures, say, some }): Finding | null =
   return {
     id: 'coil-nearly-binds',
     severity: 'caution',
-    message: `The main spring has ${under({ say, some }, left, COIL_MARGIN)} left to coil bind at full bump; keep ${say(COIL_MARGIN, 'length')}.`,
+    message:
+      left <= 0
+        ? `The main spring binds before full bump: from there only the springs above it give; keep ${say(COIL_MARGIN, 'length')} at full bump.`
+        : `The main spring has ${under({ say, some }, left, COIL_MARGIN)} left to coil bind at full bump; keep ${say(COIL_MARGIN, 'length')}.`,
     remedy: 'A longer main spring or less preload.',
     values: { mainLeft: left, margin: COIL_MARGIN },
     field: 'corner.springs',
