@@ -8,6 +8,7 @@ import type { RideAsk } from '../../renderer/workers/messages.ts'
 import { unpackBrowser } from '../e2e/browser.ts'
 import { serveWindow } from '../e2e/served.ts'
 import type { Benchmark, Sample } from './benchmark.ts'
+import { watchKeys, watchRide, watchStart } from './watches.ts'
 
 const root = path.join(import.meta.dirname, '../..')
 
@@ -28,15 +29,6 @@ const coldStarts = 9
 
 /** Longest somebody waits for the first ride, ns. */
 const FIRST_RIDE = 100e6
-
-declare global {
-  interface Window {
-    /** Hears how many ms lie between what was done and the first picture that shows what came of it. */
-    tellShown: (milliseconds: number) => void
-    /** The same for a page from its beginning; settled once it is drawn. */
-    drawnAfter: Promise<number>
-  }
-}
 
 /**
  * Runs work in the browser of the window tests. Pictures are made as soon as they are ready, not when a screen next asks for one, and
@@ -62,28 +54,6 @@ async function inBrowser<T>(work: (open: () => Promise<BrowserContext>) => Promi
 const at = (values: readonly number[], share: number): number =>
   values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.floor(values.length * share))]!
 
-/** Notes when the engagement line that a key press moved is on screen. What is posted in a frame is taken up once that frame is painted. */
-function watchKeys(): void {
-  let pressed = 0
-  const line = () => document.querySelector('[data-line="engagement"]')?.getAttribute('d')
-  let before = line()
-  const press = ({ timeStamp }: KeyboardEvent) => {
-    pressed = timeStamp
-    before = line()
-  }
-  addEventListener('keydown', press, true)
-  new MutationObserver(() => {
-    if (line() === before || pressed === 0) return
-    const since = pressed
-    pressed = 0
-    requestAnimationFrame(() => {
-      const { port1, port2 } = new MessageChannel()
-      port1.onmessage = () => window.tellShown(performance.now() - since)
-      port2.postMessage(null)
-    })
-  }).observe(document, { subtree: true, childList: true, attributeFilter: ['d'] })
-}
-
 /**
  * Every press moves the engagement line by a sixteenth, and everything that hangs on it.
  * @param before is waited for before each press
@@ -104,23 +74,6 @@ async function keyPresses(page: Page, presses: number, before: () => Promise<unk
     taken.push(await shown)
   }
   return taken.slice(warming)
-}
-
-/** Notes when the first picture with what is waited for is on screen. */
-function watchStart(waitFor: string): void {
-  window.drawnAfter = new Promise(resolve => {
-    const look = () => {
-      if (document.querySelector(waitFor) === null) return
-      watch.disconnect()
-      requestAnimationFrame(() => {
-        const { port1, port2 } = new MessageChannel()
-        port1.onmessage = () => resolve(performance.now())
-        port2.postMessage(null)
-      })
-    }
-    const watch = new MutationObserver(look)
-    watch.observe(document, { subtree: true, childList: true })
-  })
 }
 
 /** A page with a word on it, served as the window is. */
@@ -168,28 +121,6 @@ const pressed = (presses: number, ready: (page: Page) => Promise<unknown>): Prom
 async function trialsRun(page: Page): Promise<void> {
   await page.waitForTimeout(700)
   if (page.workers().length === 0) throw new Error('No worker runs trials.')
-}
-
-/** Notes when the first ride asked for is on screen, from the key that opens the page of rides. */
-function watchRide(): void {
-  let pressed = 0
-  addEventListener(
-    'click',
-    ({ timeStamp }) => {
-      pressed ||= timeStamp
-    },
-    true,
-  )
-  const watch = new MutationObserver(() => {
-    if (pressed === 0 || document.querySelector('[role="slider"][aria-valuetext*="second"]') === null) return
-    watch.disconnect()
-    requestAnimationFrame(() => {
-      const { port1, port2 } = new MessageChannel()
-      port1.onmessage = () => window.tellShown(performance.now() - pressed)
-      port2.postMessage(null)
-    })
-  })
-  watch.observe(document, { subtree: true, childList: true, attributes: true })
 }
 
 /** From the click on Terrain to the first ride drawn, in a window opened a moment ago. */
