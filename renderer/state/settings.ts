@@ -18,6 +18,7 @@ export function rememberPages(files: Files): void {
     const { page } = files.store.read().view
     if (page === last) return
     last = page
-    void remember(files, { page })
+    // It is drawn first.
+    requestAnimationFrame(() => setTimeout(() => void remember(files, { page })))
   })
 }

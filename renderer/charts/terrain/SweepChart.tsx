@@ -1,4 +1,4 @@
-import { memo, useMemo } from 'react'
+import { memo, useDeferredValue, useMemo } from 'react'
 import { Unspoken } from '../marks/Group.tsx'
 import { OTHER_DASH } from '../plate/cross-lines.ts'
 import { type Room, useRoom } from '../plate/use-room.ts'
@@ -19,9 +19,11 @@ interface SweepChartProps {
 /** One figure of the ride against speed or drop, both setups, the present value marked. As large as its parent. */
 export const SweepChart = memo(function SweepChart(props: SweepChartProps) {
   const { host, room } = useRoom()
+  // The ride is drawn first; a sweep takes longer to ride, and follows.
+  const follow = useDeferredValue(true, false)
   return (
     <div className="sweep-chart" ref={host}>
-      {room === null ? null : <SweepDrawing {...props} {...room} />}
+      {room === null || !follow ? null : <SweepDrawing {...props} {...room} />}
     </div>
   )
 })
