@@ -22,6 +22,6 @@ const Inked = memo(function Inked({ look, d, width, className }: InkedProps) {
 /** Shapes as paths, in order. What an edit adds or takes away is drawn in its place, and those after it in theirs. */
 export const Shapes = ({ shapes, className }: { readonly shapes: readonly Shape[]; readonly className?: string }) =>
   shapes.map(({ look, d, width }, i) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: a shape has no name but its place, and a path keeps nothing of what it was
+    // biome-ignore lint/suspicious/noArrayIndexKey: a shape has no name but its place among the others
     <Inked key={i} className={className} look={look} d={d} width={width} />
   ))
