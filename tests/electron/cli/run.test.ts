@@ -88,7 +88,11 @@ describe('schema', () => {
 
 describe('a plan that cannot be opened', () => {
   const cases: readonly [string, string | Uint8Array, RegExp][] = [
-    ['is not JSON', '{"format": ', /the file as a whole\n {2}found: {2}text that is not JSON: it breaks off\n {2}wanted: a plan/],
+    [
+      'is not JSON',
+      '{"format": ',
+      /the file as a whole\n {2}found: {2}text that is not JSON: it breaks off\n {2}wanted: a plan/,
+    ],
     ['is empty', '', /text that is not JSON/],
     ['is other JSON', '[1, 2]', /the file as a whole\n {2}found: {2}a list of 2\n/],
     ['is from a newer Stopgap', JSON.stringify({ ...plainPlan, version: 9 }), /\nversion\n {2}found: {2}9, written by/],
