@@ -23,7 +23,7 @@ export const test = base.extend<Fixtures>({
     const faults: string[] = []
     page.on('pageerror', fault => faults.push(fault.stack ?? fault.message))
     await page.goto(served.address)
-    await page.getByRole('heading', { name: 'Measurements' }).waitFor()
+    await page.getByRole('complementary', { name: 'Measurements' }).getByRole('textbox').first().waitFor()
     await use(page)
     if (faults.length > 0) throw new Error(`The page met faults it did not catch:\n${faults.join('\n')}`)
   },
