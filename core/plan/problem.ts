@@ -15,8 +15,8 @@ const LONGEST = 60
 
 const shortened = (text: string): string => (text.length > LONGEST ? `${text.slice(0, LONGEST - 3)}…` : text)
 
-/** Text of a file as it may be shown: signs that only steer a screen are left out. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: names in a file come from anybody, and control signs are what is taken out
+/** Text of a file as it may be shown: a sign that only steers a screen becomes a mark that one stood there. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: names in a file come from anybody, and control signs are what is replaced
 const withoutControls = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, '\ufffd')
 
 /** Path segments as people write them: `setups[0].name`. */
